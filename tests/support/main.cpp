@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/support/registry.h"
+
+#ifdef HOWLMAP_TEST_WIDGETS
+#include <QApplication>
+using Application = QApplication;
+#else
+#include <QCoreApplication>
+using Application = QCoreApplication;
+#endif
+#include <QStandardPaths>
+
+int main(int argc, char** argv) {
+    Application app(argc, argv);
+    QStandardPaths::setTestModeEnabled(true);
+    int failed = 0;
+    if (howlmap::test::factories().empty()) return 1;  // a folder without a test is a mistake
+    for (const auto& make : howlmap::test::factories()) failed += QTest::qExec(make().get(), argc, argv);
+    return failed == 0 ? 0 : 1;
+}
