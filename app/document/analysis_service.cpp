@@ -40,7 +40,11 @@ void AnalysisService::start(bool with_draws) {
     if (with_draws)
         job.progress = [self](double fraction) {
             QMetaObject::invokeMethod(
-                self.data(), [self, fraction] { if (self) Q_EMIT self->progress(fraction); }, Qt::QueuedConnection);
+                self.data(),
+                [self, fraction] {
+                    if (self) Q_EMIT self->progress(fraction);
+                },
+                Qt::QueuedConnection);
         };
     QThreadPool::globalInstance()->start([self, revision, with_draws, show = document_.show(), job] {
         AnalysisOptions options;
@@ -48,9 +52,11 @@ void AnalysisService::start(bool with_draws) {
         auto result = analyse(show, options, job);
         if (!self) return;
         QMetaObject::invokeMethod(
-            self.data(), [self, revision, with_draws, result = std::move(result)]() mutable {
+            self.data(),
+            [self, revision, with_draws, result = std::move(result)]() mutable {
                 if (self) self->accept(revision, with_draws, std::move(result));
-            }, Qt::QueuedConnection);
+            },
+            Qt::QueuedConnection);
     });
 }
 
@@ -58,7 +64,8 @@ void AnalysisService::accept(quint64 revision, bool with_draws, std::optional<An
     --running_;
     if (!result || revision != document_.revision()) return;
     if (!with_draws && counted_revision_ == revision) return;
-    if (!with_draws && result_) result->tolerance = result_->tolerance;  // the last ones stay until better ones are there
+    if (!with_draws && result_)
+        result->tolerance = result_->tolerance;  // the last ones stay until better ones are there
     (with_draws ? counted_revision_ : drawn_revision_) = revision;
     if (with_draws) drawn_revision_ = revision;
     result_ = std::make_shared<const AnalysisResult>(std::move(*result));

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Snapshot out, result in: the interface thread never computes acoustics. A stale result is dropped, the last good one stays.
+// Snapshot out, result in: the interface thread never computes acoustics. A stale result is dropped, the last good one
+// stays.
 #pragma once
 #include <QObject>
 #include <QTimer>

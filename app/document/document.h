@@ -22,7 +22,6 @@ class Document : public QObject {
   public:
     explicit Document(QObject* parent = nullptr);
 
-
     const Show& show() const { return show_; }
     QUndoStack& undo_stack() { return undo_stack_; }
     /// Counts every change of the show; results computed for an older revision are stale.
@@ -42,7 +41,8 @@ class Document : public QObject {
     /// One undoable step. An edit that changes nothing is not stacked; returns whether it was.
     bool edit(const QString& name, const Edit& change);
 
-    /// A gesture (drag, fader, typing) previews live and ends as one step. Each update starts again from the show at its beginning.
+    /// A gesture (drag, fader, typing) previews live and ends as one step. Each update starts again from the show at
+    /// its beginning.
     void begin_gesture(const QString& name);
     void update_gesture(const Edit& change);
     bool end_gesture();     ///< stacks it as one step
@@ -52,8 +52,8 @@ class Document : public QObject {
     const Show& before_gesture() const;
 
   Q_SIGNALS:
-    void replaced();                                       ///< everything is new
-    void changed(const std::set<std::string>& touched);    ///< ids that changed; empty: only show-wide values did
+    void replaced();                                     ///< everything is new
+    void changed(const std::set<std::string>& touched);  ///< ids that changed; empty: only show-wide values did
     void gesture_ended();
     void path_changed();
     void modified_changed(bool modified);

@@ -15,9 +15,9 @@ namespace howlmap {
 enum class Verdict { rings, tight, holds };
 
 struct AnalysisOptions {
-    bool tolerance = true;       ///< run the draws; without them the verdict is judged by the margin as drawn
-    bool rings = true;           ///< rings with notes and shares, and the pair figures
-    bool listening = true;       ///< ears and house
+    bool tolerance = true;  ///< run the draws; without them the verdict is judged by the margin as drawn
+    bool rings = true;      ///< rings with notes and shares, and the pair figures
+    bool listening = true;  ///< ears and house
 };
 
 struct AnalysisResult {

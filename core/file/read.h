@@ -10,8 +10,8 @@
 
 namespace howlmap {
 
-/// Why a file was refused: where (a JSON pointer such as "/inputs/3/position/0", or "line 4, column 7" for broken JSON),
-/// what stood there and what was expected.
+/// Why a file was refused: where (a JSON pointer such as "/inputs/3/position/0", or "line 4, column 7" for broken
+/// JSON), what stood there and what was expected.
 struct FileError {
     std::string place, found, expected;
     /// One sentence: "stage.howlmap: /inputs/3/position/0: found "left", expected a number from -1000 to 1000".

@@ -25,7 +25,8 @@ struct Frame {
 /// forward = (sin yaw cos pitch, -cos yaw cos pitch, sin pitch); right = (-cos yaw, -sin yaw, 0); up = right x forward.
 Frame frame_of(const Aim& aim);
 
-/// Direction of a unit vector as seen in a frame: angle off the axis (0..pi) and turn about it from the right axis (rad).
+/// Direction of a unit vector as seen in a frame: angle off the axis (0..pi) and turn about it from the right axis
+/// (rad).
 struct LocalAngles {
     double off_axis = 0.0;  ///< th, 0..pi
     double turn = 0.0;      ///< psi = atan2(d . up, d . right); 0 straight ahead or behind

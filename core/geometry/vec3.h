@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Axes: origin at the downstage edge on the centre line at stage floor height. +x stage left, +y upstage, +z up. Metres.
+// Axes: origin at the downstage edge on the centre line at stage floor height. +x stage left, +y upstage, +z up.
+// Metres.
 #pragma once
 #include <cmath>
 
@@ -24,9 +25,7 @@ struct Vec3 {
 };
 
 inline double dot(Vec3 a, Vec3 b) { return a.x * b.x + a.y * b.y + a.z * b.z; }
-inline Vec3 cross(Vec3 a, Vec3 b) {
-    return {a.y * b.z - a.z * b.y, a.z * b.x - a.x * b.z, a.x * b.y - a.y * b.x};
-}
+inline Vec3 cross(Vec3 a, Vec3 b) { return {a.y * b.z - a.z * b.y, a.z * b.x - a.x * b.z, a.x * b.y - a.y * b.x}; }
 inline double length(Vec3 a) { return std::sqrt(dot(a, a)); }
 inline double length(Vec2 a) { return std::hypot(a.x, a.y); }
 

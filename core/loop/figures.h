@@ -25,8 +25,9 @@ struct Ring {
     double build_up_db_per_s = 0.0;  ///< positive: it grows; negative: it dies away
     double whole_waves = 0.0;        ///< r f / c of the strongest direct path
     double turns = 0.0;              ///< the rest of that loop, in turns of phase
-    std::string strongest_input, strongest_loudspeaker, strongest_source, strongest_mix;  ///< the strongest (c', l, c, m)
-    std::vector<Share> shares;       ///< largest first, from 0.005 up in size
+    std::string strongest_input, strongest_loudspeaker, strongest_source,
+        strongest_mix;          ///< the strongest (c', l, c, m)
+    std::vector<Share> shares;  ///< largest first, from 0.005 up in size
 };
 
 /// One send through one loudspeaker of its mix back into the input.
@@ -48,7 +49,7 @@ struct ToleranceFigures {
     int draws = 0;
     std::uint64_t seed = 0;
     std::optional<double> margin_p05_db, margin_p50_db, margin_p95_db;  ///< the 5th percentile is the one to count on
-    std::vector<BandProbability> first_ring;  ///< by falling probability: the ring-out list
+    std::vector<BandProbability> first_ring;                            ///< by falling probability: the ring-out list
 };
 
 }  // namespace howlmap

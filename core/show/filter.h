@@ -15,7 +15,8 @@ struct HighPass {
     friend bool operator==(const HighPass&, const HighPass&) = default;
 };
 
-/// Peaking filter (audio EQ cookbook form). hz 1..100000, q above 0..1000, gain_db -60..60. A notch has a negative gain.
+/// Peaking filter (audio EQ cookbook form). hz 1..100000, q above 0..1000, gain_db -60..60. A notch has a negative
+/// gain.
 struct PeakFilter {
     double hz = 1000.0, q = 1.0, gain_db = 0.0;
     Extras extras;
@@ -28,7 +29,8 @@ struct ResponsePoint {
     friend bool operator==(const ResponsePoint&, const ResponsePoint&) = default;
 };
 
-/// Response of a transducer: Butterworth corners (absent: none) times a magnitude table (dB over log f, held at the ends).
+/// Response of a transducer: Butterworth corners (absent: none) times a magnitude table (dB over log f, held at the
+/// ends).
 struct Response {
     std::optional<double> low_hz;  ///< corner of the high-pass
     int low_order = 2;

@@ -25,7 +25,8 @@ int index_by_id(const List& list, std::string_view id) {
 /// The send of an input in a mix, or nullptr.
 template <class M>
 auto* find_send(M& mix, std::string_view input) {
-    const auto found = std::find_if(mix.sends.begin(), mix.sends.end(), [&](const Send& s) { return s.input == input; });
+    const auto found =
+        std::find_if(mix.sends.begin(), mix.sends.end(), [&](const Send& s) { return s.input == input; });
     return found == mix.sends.end() ? nullptr : &*found;
 }
 

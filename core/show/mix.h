@@ -9,7 +9,8 @@
 
 namespace howlmap {
 
-/// `level_db`: dB SPL at 1 m on the axis of the mix's loudspeakers that the input reaches in loud playing, before equalisers.
+/// `level_db`: dB SPL at 1 m on the axis of the mix's loudspeakers that the input reaches in loud playing, before
+/// equalisers.
 struct Send {
     std::string input;
     double level_db = 90.0;  ///< -60..160

@@ -16,8 +16,8 @@ struct Performer {
     double ear_height_m = 1.6;  ///< above the riser under the performer
     double yaw_deg = 0.0;
     Hears hears = Hears::loudspeakers;
-    std::string mix;         ///< id of the mix she hears, may be empty
-    double seal_db = 25.0;   ///< of her in-ears
+    std::string mix;                         ///< id of the mix she hears, may be empty
+    double seal_db = 25.0;                   ///< of her in-ears
     std::optional<double> own_acoustic_dba;  ///< her own acoustic sound at her ear
     std::string notes;
     Extras extras;

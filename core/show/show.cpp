@@ -18,12 +18,18 @@ bool makes_wash(LoudspeakerKind kind) {
 
 double first_order_a(PatternName name) {
     switch (name) {
-        case PatternName::omni: return 1.0;
-        case PatternName::subcardioid: return 0.7;
-        case PatternName::cardioid: return 0.5;
-        case PatternName::supercardioid: return 0.37;
-        case PatternName::hypercardioid: return 0.25;
-        case PatternName::figure_8: return 0.0;
+        case PatternName::omni:
+            return 1.0;
+        case PatternName::subcardioid:
+            return 0.7;
+        case PatternName::cardioid:
+            return 0.5;
+        case PatternName::supercardioid:
+            return 0.37;
+        case PatternName::hypercardioid:
+            return 0.25;
+        case PatternName::figure_8:
+            return 0.0;
     }
     return 1.0;
 }

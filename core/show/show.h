@@ -28,9 +28,9 @@ struct Display {
 };
 
 struct Air {
-    double temperature_c = 20.0;   ///< -30..60
-    double humidity_pct = 50.0;    ///< 0..100
-    double pressure_kpa = 101.325; ///< 50..110
+    double temperature_c = 20.0;    ///< -30..60
+    double humidity_pct = 50.0;     ///< 0..100
+    double pressure_kpa = 101.325;  ///< 50..110
     Extras extras;
     friend bool operator==(const Air&, const Air&) = default;
 };

@@ -11,7 +11,8 @@
 
 namespace howlmap {
 
-/// One absorption coefficient 0..1 for all frequencies, or one by octave band index 0..7 (63 Hz .. 8 kHz), at least one.
+/// One absorption coefficient 0..1 for all frequencies, or one by octave band index 0..7 (63 Hz .. 8 kHz), at least
+/// one.
 using Absorption = std::variant<double, std::map<int, double>>;
 
 struct Riser {

@@ -5,7 +5,8 @@
 
 namespace howlmap {
 
-/// What long work is given: asked often whether to stop, told now and then how far it is. May be called from any thread.
+/// What long work is given: asked often whether to stop, told now and then how far it is. May be called from any
+/// thread.
 struct Job {
     std::stop_token stop;
     std::function<void(double fraction)> progress;  ///< 0..1, may be empty

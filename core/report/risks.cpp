@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/risks.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "core/report/words.h"
+#include "core/show/find.h"
+#include "core/units/translate.h"
+
+namespace howlmap::report {
+namespace {
+
+template <class... Args>
+std::string say(const char* english, Args&&... args) {
+    return fmt::format(fmt::runtime(translate("report", english)), std::forward<Args>(args)...);
+}
+
+template <class List>
+std::string name_by_id(const List& list, const std::string& id) {
+    const auto* item = find_by_id(list, id);
+    return item ? name_of(*item) : id;
+}
+
+std::string how_near(const Show& show, const AnalysisResult& result) {
+    const std::string drawn = margin_words(result.margin_db);
+    if (!result.tolerance) return say("As drawn, all sends can rise by {} before the stage rings.", drawn);
+    const std::string counted = margin_words(result.tolerance->margin_p05_db);
+    const double target = show.system.target_margin_db;
+    switch (result.verdict) {
+        case Verdict::rings:
+            return say("This stage is likely to ring: count on {} (as drawn {}) where {:g} dB are wanted.", counted,
+                       drawn, target);
+        case Verdict::tight:
+            return say("This stage is tight: count on {} before it rings (as drawn {}) where {:g} dB are wanted.",
+                       counted, drawn, target);
+        case Verdict::holds:
+            break;
+    }
+    return say("This stage holds: count on {} before it rings (as drawn {}), {:g} dB are wanted.", counted, drawn,
+               target);
+}
+
+std::string what_first(const Show& show, const AnalysisResult& result) {
+    const Ring& ring = result.rings.front();
+    return say("First to ring is likely {} ({}): {} back into {} through mix {}.", hz_words(ring.hz), ring.note,
+               name_by_id(show.loudspeakers, ring.strongest_loudspeaker), name_by_id(show.inputs, ring.strongest_input),
+               name_by_id(show.mixes, ring.strongest_mix));
+}
+
+std::string what_to_pull(const AnalysisResult& result) {
+    std::vector<std::string> bands;
+    if (result.tolerance)
+        for (const BandProbability& entry : result.tolerance->first_ring)
+            if (bands.size() < 3) bands.push_back(band_words(entry.band_hz));
+    if (bands.empty()) bands.push_back(band_words(result.rings.front().band_hz));
+    return say(
+        "Before a monitor goes up, ring out at low level and expect {} first; keep loudspeakers and microphones where "
+        "the plan has them.",
+        listed(bands));
+}
+
+}  // namespace
+
+std::vector<std::string> risk_sentences(const Show& show, const AnalysisResult& result) {
+    if (result.rings.empty())
+        return {result.margin_db ? how_near(show, result)
+                                 : translate("report", "No loudspeaker on this stage feeds back into an open input.")};
+    return {how_near(show, result), what_first(show, result), what_to_pull(result)};
+}
+
+std::vector<std::string> caution_sentences() {
+    return {
+        translate("report", "Levels and minutes are estimates for planning, not a measurement of hearing safety."),
+        translate("report", "Ring out at low level, hands on the fader, ears protected."),
+        translate("report", "Flown loudspeakers, power and grounding belong to licensed people and local codes."),
+        translate("report", "Tape over sound holes can mark a finish: test it first, take it off after the show."),
+    };
+}
+
+}  // namespace howlmap::report

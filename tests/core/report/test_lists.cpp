@@ -1,0 +1,156 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/differences.h"
+#include "core/report/lists.h"
+#include "core/report/risks.h"
+#include "core/report/words.h"
+#include "tests/support/registry.h"
+
+using namespace howlmap;
+using namespace howlmap::report;
+
+namespace {
+
+Show two_player_show() {
+    Show show;
+    show.title = "Two players";
+    Loudspeaker wedge;
+    wedge.id = "w1";
+    wedge.name = "wedge 1";
+    show.loudspeakers = {wedge};
+    Input fiddle;
+    fiddle.id = "fid";
+    fiddle.name = "fiddle";
+    fiddle.channel = 2;
+    fiddle.transducer = Pickup{};
+    fiddle.performer = "ada";
+    fiddle.di = true;
+    fiddle.polarity = Polarity::inverted;
+    fiddle.high_pass = HighPass{100.0, 4, {}};
+    Input voice;
+    voice.id = "vox";
+    voice.name = "voice";
+    voice.channel = 1;
+    voice.phantom = true;
+    voice.stand = "tall boom";
+    show.inputs = {fiddle, voice};
+    Performer ada;
+    ada.id = "ada";
+    ada.name = "Ada";
+    ada.mix = "m1";
+    Performer ben = ada;
+    ben.id = "ben";
+    ben.name = "Ben";
+    ben.hears = Hears::in_ear;
+    show.performers = {ada, ben};
+    Mix mix;
+    mix.id = "m1";
+    mix.number = 1;
+    mix.name = "front";
+    mix.loudspeakers = {"w1"};
+    mix.sends = {Send{"vox", 92.0, {}}, Send{"fid", 98.0, {}}};
+    mix.graphic_eq = {{14, -6.0}};
+    mix.notches = {PeakFilter{545.0, 8.0, -6.0, {}}};
+    show.mixes = {mix};
+    return show;
+}
+
+}  // namespace
+
+class TestLists : public QObject {
+    Q_OBJECT
+  private Q_SLOTS:
+    void csv_quotes_what_rfc_4180_says() {
+        const Table table{"", {"a", "b"}, {{"x,y", "say \"hi\""}, {"two\nlines", "plain"}}};
+        QCOMPARE(QByteArray::fromStdString(to_csv(table)),
+                 QByteArray("a,b\r\n\"x,y\",\"say \"\"hi\"\"\"\r\n\"two\nlines\",plain\r\n"));
+        QCOMPARE(QByteArray::fromStdString(to_tsv(table)), QByteArray("a\tb\nx,y\tsay \"hi\"\ntwo lines\tplain\n"));
+    }
+
+    void input_list_is_in_channel_order_with_its_settings() {
+        const Show show = two_player_show();
+        const Table table = input_list(show);
+        QCOMPARE(table.rows.size(), std::size_t{2});
+        QCOMPARE(table.rows[0][0], std::string("1"));
+        QCOMPARE(table.rows[0][2], std::string("cardioid microphone"));
+        QCOMPARE(table.rows[0][3], std::string("tall boom"));
+        QCOMPARE(table.rows[0][4], std::string("yes"));
+        QCOMPARE(table.rows[1][6], std::string("Ada"));
+        QCOMPARE(table.rows[1][7], std::string("polarity inverted; high-pass 100 Hz, 24 dB/oct"));
+    }
+
+    void a_mix_says_who_hears_it_and_how_much_of_what() {
+        const Show show = two_player_show();
+        const auto sheets = mix_sheets(show);
+        QCOMPARE(sheets.size(), std::size_t{1});
+        QCOMPARE(listed(sheets[0].who), std::string("Ada and Ben"));
+        QCOMPARE(listed(sheets[0].outlets), std::string("wedge 1 and in-ears of Ben"));
+        QCOMPARE(sheets[0].sends[0].input, std::string("fiddle"));
+        QCOMPARE(sheets[0].sends[0].amount, std::string("most"));
+        QCOMPARE(sheets[0].sends[1].amount, std::string("medium"));
+        QCOMPARE(sheets[0].settings, (std::vector<std::string>{"-6.0 dB at 545 Hz, Q 8.0"}));
+        QCOMPARE(send_matrix(show).rows[0], (std::vector<std::string>{"1", "voice", "92"}));
+    }
+
+    void ring_out_list_tells_what_is_cut_already() {
+        ToleranceFigures tolerance;
+        tolerance.first_ring = {{500.0, 0.42}, {1250.0, 0.1}};
+        const Table table = ring_out_list(two_player_show(), tolerance);
+        QCOMPARE(table.rows[0], (std::vector<std::string>{"500 Hz", "42 %", "mix 1: -6 dB"}));
+        QCOMPARE(table.rows[1], (std::vector<std::string>{"1.25 kHz", "10 %", ""}));
+    }
+
+    void risks_are_three_sentences_with_both_margins() {
+        AnalysisResult result;
+        result.margin_db = 3.24;
+        result.tolerance = ToleranceFigures{1000, 1, 1.26, 3.0, 5.0, {{500.0, 0.4}, {250.0, 0.2}}};
+        result.verdict = Verdict::tight;
+        Ring ring;
+        ring.hz = 545.2;
+        ring.note = "C#5";
+        ring.strongest_loudspeaker = "w1";
+        ring.strongest_input = "fid";
+        ring.strongest_mix = "m1";
+        result.rings = {ring};
+        const auto sentences = risk_sentences(two_player_show(), result);
+        QCOMPARE(sentences.size(), std::size_t{3});
+        QCOMPARE(sentences[0],
+                 std::string("This stage is tight: count on 1.3 dB before it rings (as drawn 3.2 dB) where "
+                             "6 dB are wanted."));
+        QCOMPARE(sentences[1],
+                 std::string("First to ring is likely 545 Hz (C#5): wedge 1 back into fiddle through mix front."));
+        QVERIFY(sentences[2].find("500 Hz and 250 Hz") != std::string::npos);
+        QCOMPARE(risk_sentences(two_player_show(), AnalysisResult{}).size(), std::size_t{1});
+    }
+
+    void differences_tell_moves_worth_telling_only() {
+        const Show older = two_player_show();
+        Show newer = older;
+        QVERIFY(differences_since(older, newer).rows.empty());
+        newer.loudspeakers[0].position.x += 0.09;
+        QVERIFY(differences_since(older, newer).rows.empty());
+        newer.loudspeakers[0].position.x += 0.02;
+        newer.mixes[0].graphic_eq[17] = -3.0;
+        newer.mixes[0].sends.pop_back();
+        newer.inputs.pop_back();
+        const Table table = differences_since(older, newer);
+        QCOMPARE(table.rows.size(), std::size_t{4});
+        QCOMPARE(table.rows[0], (std::vector<std::string>{"input", "voice", "there", "gone"}));
+        QCOMPARE(table.rows[1], (std::vector<std::string>{"send", "fiddle > front", "98 dB", "none"}));
+        QCOMPARE(table.rows[2], (std::vector<std::string>{"equaliser 1 kHz", "front", "+0 dB", "-3 dB"}));
+        QCOMPARE(table.rows[3][0], std::string("position"));
+    }
+
+    void figures_have_no_more_digits_than_are_known() {
+        QCOMPARE(hz_words(440.4), std::string("440 Hz"));
+        QCOMPARE(hz_words(1250.0), std::string("1.25 kHz"));
+        QCOMPARE(hz_words(12500.0), std::string("12.5 kHz"));
+        QCOMPARE(band_words(31.5), std::string("31.5 Hz"));
+        QCOMPARE(margin_words(std::nullopt), std::string("no loop"));
+        QCOMPARE(margin_words(-0.04), std::string("0.0 dB"));
+        QCOMPARE(distance_words(1.0668, Units::imperial), std::string("3' 6\""));
+        QCOMPARE(listed({"a", "b", "c"}), std::string("a, b and c"));
+    }
+};
+
+HOWLMAP_TEST(TestLists)
+#include "test_lists.moc"
