@@ -1,2 +1,55 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-int main() { return 0; }
+// Start-up only. The arguments are looked at before any application object is made, so that verbs work without a
+// display.
+#include <QApplication>
+#include <QCoreApplication>
+#include <QGuiApplication>
+#include <iostream>
+
+#include "app/command_line/run.h"
+
+namespace {
+
+using namespace howlmap::app;
+
+QStringList arguments_of(int argc, char** argv) {
+    QStringList arguments;
+    for (int i = 1; i < argc; ++i) arguments.append(QString::fromLocal8Bit(argv[i]));
+    return arguments;
+}
+
+bool has_display() {
+    return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") ||
+           qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
+}
+
+void name_the_application() {
+    QCoreApplication::setApplicationName(QStringLiteral("howlmap"));
+    QCoreApplication::setOrganizationName(QStringLiteral("howlmap"));
+    QCoreApplication::setApplicationVersion(QStringLiteral(HOWLMAP_VERSION));
+}
+
+int run_without_window(const Request& request, int argc, char** argv) {
+    Console console{std::cout, std::cerr};
+    if (request.verb && request.verb->draws) {
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+        QGuiApplication application(argc, argv);
+        return run(request, console);
+    }
+    QCoreApplication application(argc, argv);
+    return run(request, console);
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    name_the_application();
+    const Request request = request_of(arguments_of(argc, argv));
+    if (request.kind != Request::Kind::window) return run_without_window(request, argc, argv);
+    if (!has_display()) {
+        std::cerr << "howlmap: no display here; try \"howlmap check SHOW\" or \"howlmap --help\"\n";
+        return static_cast<int>(Status::refused);
+    }
+    QApplication application(argc, argv);
+    return 0;
+}

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What most verbs begin and end with: a show from a file, bytes to a file.
+#pragma once
+#include <QString>
+#include <filesystem>
+#include <optional>
+#include <string_view>
+
+#include "app/command_line/console.h"
+#include "core/show/show.h"
+
+namespace howlmap::app {
+
+/// File name as the system wants it.
+std::filesystem::path to_path(const QString& name);
+
+/// The show in a file. Refused: says on `err` which file, where in it and what was expected, and gives none (exit with
+/// Status::refused).
+std::optional<Show> open_show(const QString& file, Console& console);
+
+/// Writes a whole file or nothing. Says on `err` what went wrong.
+Status write_output(const QString& file, std::string_view bytes, Console& console);
+
+}  // namespace howlmap::app

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <span>
+
+#include "app/command_line/verb.h"
+
+namespace howlmap::app {
+
+// Each is defined in its own file, named like it.
+extern const Verb check_verb;
+
+/// All verbs, in the order of --help.
+std::span<const Verb> verbs();
+/// The verb of this name, or null.
+const Verb* find_verb(const QString& name);
+
+}  // namespace howlmap::app
