@@ -17,7 +17,8 @@ LocalAngles local_angles(const Frame& frame, Vec3 d) {
     const double ahead = dot(d, frame.forward), across = dot(d, frame.right), above = dot(d, frame.up);
     // atan2 of the two components keeps full accuracy close to the axis, where acos loses half the digits.
     const double side = std::hypot(across, above);
-    return {std::atan2(side, ahead), side == 0.0 ? 0.0 : std::atan2(above, across)};
+    // Straight ahead or behind the turn is 0, however the sines of a round angle were rounded.
+    return {std::atan2(side, ahead), side < 1e-9 ? 0.0 : std::atan2(above, across)};
 }
 
 Aim aim_towards(Vec3 from, Vec3 to) {
