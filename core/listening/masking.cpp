@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/listening/masking.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+#include "core/air/weighting.h"
+#include "core/listening/ears.h"
+#include "core/units/level.h"
+
+namespace howlmap {
+namespace {
+constexpr double kMattersDb = 12.0;
+
+/// What players call the lower, middle and upper part of their sound, and where the parts meet (common practice, no
+/// source).
+struct Register {
+    double low_below_hz, high_above_hz;
+    const char *low, *middle, *high;
+};
+
+Register register_of(const Show& show, const std::string& performer) {
+    for (const Input& input : show.inputs) {
+        if (input.performer != performer) continue;
+        const auto* name = std::get_if<SpectrumName>(&input.spectrum);
+        if (!name) break;
+        switch (*name) {
+            case SpectrumName::voice:
+                return {300.0, 2000.0, "chest voice", "vowels", "consonants"};
+            case SpectrumName::strings:
+                return {400.0, 2000.0, "low strings", "upper strings", "bow and brilliance"};
+            case SpectrumName::plucked:
+                return {250.0, 2000.0, "low strings", "upper strings", "attack"};
+            case SpectrumName::bass:
+                return {100.0, 400.0, "lowest notes", "upper notes", "attack"};
+            case SpectrumName::pink:
+                break;
+        }
+        break;
+    }
+    return {250.0, 2000.0, "lows", "middle", "highs"};
+}
+
+std::string part_name(const Register& parts, double low_hz, double high_hz) {
+    const bool low = low_hz<parts.low_below_hz, high = high_hz> parts.high_above_hz;
+    if (low && high) return "whole sound";
+    if (low) return parts.low;
+    if (high) return parts.high;
+    return parts.middle;
+}
+
+bool matters(const BandEnergies& own, std::size_t band, double strongest) {
+    return own[band] * a_weighting_energies()[band] >= strongest * db_to_energy(-kMattersDb) && own[band] > 0.0;
+}
+
+/// The loudest of the others over a range of bands; the same input in several loudspeakers counts once for each.
+std::string loudest(const Show& show, const std::vector<EarSource>& sources, int first, int last) {
+    std::map<std::string, double> by_name;
+    for (const EarSource& source : sources) {
+        if (source.own) continue;
+        const BandEnergies energies = source.energies();
+        for (int band = first; band <= last; ++band)
+            by_name[name_of(show, source)] += energies[static_cast<std::size_t>(band)];
+    }
+    const auto most =
+        std::max_element(by_name.begin(), by_name.end(), [](auto& a, auto& b) { return a.second < b.second; });
+    return most == by_name.end() ? std::string() : most->first;
+}
+
+MaskedRange range_of(const Show& show, const std::vector<EarSource>& sources, const EarSpectrum& spectrum, int first,
+                     int last) {
+    MaskedRange range{first, last, 0.0, loudest(show, sources, first, last), {}};
+    int worst = first;
+    for (int band = first; band <= last; ++band) {
+        const double margin = *spectrum.bands[static_cast<std::size_t>(band)].margin_db;
+        if (margin < range.worst_margin_db) {
+            range.worst_margin_db = margin;
+            worst = band;
+        }
+    }
+    const std::string part =
+        part_name(register_of(show, spectrum.performer), third_octave_centre(first), third_octave_centre(last));
+    range.sentence = fmt::format("Your {} {} under {} ({:.0f} dB at {:g} Hz).", part, part.back() == 's' ? "are" : "is",
+                                 range.source, std::max(1.0, -range.worst_margin_db),
+                                 kNominalThirdOctaves[static_cast<std::size_t>(worst)]);
+    return range;
+}
+
+EarSpectrum spectrum_of(const Show& show, const ChainEnergies& chains, const Performer& performer) {
+    const auto sources = sources_at_ear(show, chains, performer);
+    const OwnAndOthers sums = own_and_others(sources);
+    EarSpectrum spectrum{performer.id, {}, {}};
+    double strongest = 0.0;
+    for (std::size_t b = 0; b < spectrum.bands.size(); ++b) {
+        BandAtEar& band = spectrum.bands[b];
+        band = {level_of(sums.own[b]), level_of(sums.others[b]), std::nullopt};
+        if (band.own_db && band.others_db) band.margin_db = *band.own_db - *band.others_db;
+        strongest = std::max(strongest, sums.own[b] * a_weighting_energies()[b]);
+    }
+    int first = -1;
+    for (int b = 0; b <= kThirdOctaves; ++b) {
+        const auto at = static_cast<std::size_t>(b);
+        const bool masked =
+            b < kThirdOctaves && matters(sums.own, at, strongest) && spectrum.bands[at].margin_db.value_or(0.0) < 0.0;
+        if (masked && first < 0) first = b;
+        if (masked || first < 0) continue;
+        spectrum.masked.push_back(range_of(show, sources, spectrum, first, b - 1));
+        first = -1;
+    }
+    return spectrum;
+}
+}  // namespace
+
+std::vector<EarSpectrum> ear_spectra(const Show& show) {
+    const ChainEnergies chains(show);
+    std::vector<EarSpectrum> spectra;
+    for (const Performer& performer : show.performers) spectra.push_back(spectrum_of(show, chains, performer));
+    return spectra;
+}
+
+}  // namespace howlmap
