@@ -1,16 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/command_line/shows.h"
 
-#include <QFile>
-
 #include "core/file/read.h"
 #include "core/file/write.h"
 
 namespace howlmap::app {
-
-std::filesystem::path to_path(const QString& name) {
-    return std::filesystem::path(QFile::encodeName(name).toStdString());
-}
 
 std::optional<Show> open_show(const QString& file, Console& console) {
     auto read = load_show(to_path(file));

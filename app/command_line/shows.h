@@ -2,17 +2,14 @@
 // What most verbs begin and end with: a show from a file, bytes to a file.
 #pragma once
 #include <QString>
-#include <filesystem>
 #include <optional>
 #include <string_view>
 
 #include "app/command_line/console.h"
+#include "app/document/file_names.h"
 #include "core/show/show.h"
 
 namespace howlmap::app {
-
-/// File name as the system wants it.
-std::filesystem::path to_path(const QString& name);
 
 /// The show in a file. Refused: says on `err` which file, where in it and what was expected, and gives none (exit with
 /// Status::refused).

@@ -1,74 +1,68 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/document/analysis_service.h"
 
-#include <QPointer>
-#include <QThreadPool>
 #include <utility>
 
 namespace howlmap::app {
 namespace {
 constexpr int kSettleMs = 60;
+
+template <class Accept>
+Worker::Work analysis(const Show& show, bool with_draws, Accept accept) {
+    return [show, with_draws, accept](const Job& job) -> Worker::Deliver {
+        AnalysisOptions options;
+        options.tolerance = with_draws;
+        auto result = analyse(show, options, job);
+        if (!result) return {};
+        return [accept, result = std::make_shared<AnalysisResult>(std::move(*result))] { accept(std::move(*result)); };
+    };
 }
+}  // namespace
 
 AnalysisService::AnalysisService(Document& document, QObject* parent) : QObject(parent), document_(document) {
     settle_.setSingleShot(true);
     settle_.setInterval(kSettleMs);
-    connect(&settle_, &QTimer::timeout, this, [this] { start(true); });
+    connect(&settle_, &QTimer::timeout, this, &AnalysisService::start_counted);
+    connect(&counted_, &Worker::progress, this, &AnalysisService::progress);
     connect(&document_, &Document::changed, this, &AnalysisService::restart);
     connect(&document_, &Document::replaced, this, [this] {
         result_.reset();
+        drawn_.cancel();
         restart();
     });
 }
 
-AnalysisService::~AnalysisService() { stop_.request_stop(); }
-
-bool AnalysisService::busy() const { return running_ > 0 || settle_.isActive(); }
-
 void AnalysisService::restart() {
-    stop_.request_stop();
-    stop_ = std::stop_source();
-    start(false);
+    counted_.cancel();
+    start_drawn();
     settle_.start();
+    Q_EMIT started();
 }
 
-void AnalysisService::start(bool with_draws) {
-    ++running_;
-    const quint64 revision = document_.revision();
-    QPointer<AnalysisService> self(this);
-    Job job{stop_.get_token(), {}};
-    if (with_draws)
-        job.progress = [self](double fraction) {
-            QMetaObject::invokeMethod(
-                self.data(),
-                [self, fraction] {
-                    if (self) Q_EMIT self->progress(fraction);
-                },
-                Qt::QueuedConnection);
-        };
-    QThreadPool::globalInstance()->start([self, revision, with_draws, show = document_.show(), job] {
-        AnalysisOptions options;
-        options.tolerance = with_draws;
-        auto result = analyse(show, options, job);
-        if (!self) return;
-        QMetaObject::invokeMethod(
-            self.data(),
-            [self, revision, with_draws, result = std::move(result)]() mutable {
-                if (self) self->accept(revision, with_draws, std::move(result));
-            },
-            Qt::QueuedConnection);
-    });
+void AnalysisService::start_drawn() {
+    drawn_.run(analysis(document_.show(), false, [this, revision = document_.revision()](AnalysisResult result) {
+        accept_drawn(revision, std::move(result));
+    }));
 }
 
-void AnalysisService::accept(quint64 revision, bool with_draws, std::optional<AnalysisResult> result) {
-    --running_;
-    if (!result || revision != document_.revision()) return;
-    if (!with_draws && counted_revision_ == revision) return;
-    if (!with_draws && result_)
-        result->tolerance = result_->tolerance;  // the last ones stay until better ones are there
-    (with_draws ? counted_revision_ : drawn_revision_) = revision;
-    if (with_draws) drawn_revision_ = revision;
-    result_ = std::make_shared<const AnalysisResult>(std::move(*result));
+void AnalysisService::start_counted() {
+    counted_.restart(analysis(document_.show(), true, [this, revision = document_.revision()](AnalysisResult result) {
+        accept_counted(revision, std::move(result));
+    }));
+}
+
+void AnalysisService::accept_drawn(quint64 revision, AnalysisResult result) {
+    if (revision <= drawn_revision_) return;
+    if (result_) result.tolerance = result_->tolerance;  // the last ones stay until better ones are there
+    drawn_revision_ = revision;
+    result_ = std::make_shared<const AnalysisResult>(std::move(result));
+    Q_EMIT updated();
+}
+
+void AnalysisService::accept_counted(quint64 revision, AnalysisResult result) {
+    if (revision != document_.revision()) return;
+    drawn_revision_ = counted_revision_ = revision;
+    result_ = std::make_shared<const AnalysisResult>(std::move(result));
     Q_EMIT updated();
 }
 

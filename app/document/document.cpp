@@ -57,6 +57,10 @@ bool Document::edit(const QString& name, const Edit& change) {
     return true;
 }
 
+void Document::undo() { gesture_ ? cancel_gesture() : undo_stack_.undo(); }
+
+void Document::redo() { gesture_ ? cancel_gesture() : undo_stack_.redo(); }
+
 void Document::begin_gesture(const QString& name) {
     if (gesture_) end_gesture();
     gesture_ = Gesture{name, show_};

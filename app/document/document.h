@@ -41,6 +41,10 @@ class Document : public QObject {
     /// One undoable step. An edit that changes nothing is not stacked; returns whether it was.
     bool edit(const QString& name, const Edit& change);
 
+    /// One step back or forth. In the middle of a gesture both give the gesture up instead.
+    void undo();
+    void redo();
+
     /// A gesture (drag, fader, typing) previews live and ends as one step. Each update starts again from the show at
     /// its beginning.
     void begin_gesture(const QString& name);

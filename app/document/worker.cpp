@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/document/worker.h"
+
+#include <utility>
+
+namespace howlmap::app {
+
+Worker::Worker(QObject* parent) : QObject(parent) { pool_.setMaxThreadCount(1); }
+
+Worker::~Worker() {
+    cancel();
+    pool_.waitForDone();
+}
+
+void Worker::run(Work work) {
+    if (running_)
+        waiting_ = std::move(work);
+    else
+        start(std::move(work));
+}
+
+void Worker::restart(Work work) {
+    cancel();
+    run(std::move(work));
+}
+
+void Worker::cancel() {
+    waiting_.reset();
+    wanted_ = false;
+    stop_.request_stop();
+}
+
+void Worker::start(Work work) {
+    stop_ = std::stop_source();
+    running_ = wanted_ = true;
+    const quint64 number = ++number_;
+    Job job{stop_.get_token(), {}};
+    job.progress = [this, number](double fraction) {
+        QMetaObject::invokeMethod(
+            this,
+            [this, number, fraction] {
+                if (wanted_ && number == number_) Q_EMIT progress(fraction);
+            },
+            Qt::QueuedConnection);
+    };
+    pool_.start([this, number, job = std::move(job), work = std::move(work)] {
+        Deliver deliver = work(job);
+        QMetaObject::invokeMethod(
+            this, [this, number, deliver = std::move(deliver)] { finish(number, deliver); }, Qt::QueuedConnection);
+    });
+}
+
+void Worker::finish(quint64 number, const Deliver& deliver) {
+    running_ = false;
+    const bool deliverable = wanted_ && number == number_ && deliver;
+    if (waiting_) start(*std::exchange(waiting_, std::nullopt));
+    if (deliverable) deliver();
+    if (!busy()) Q_EMIT idle();
+}
+
+}  // namespace howlmap::app
