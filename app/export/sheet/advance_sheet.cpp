@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/export/sheet/advance_sheet.h"
+
+#include <QBuffer>
+#include <QCoreApplication>
+#include <QLocale>
+#include <QPdfWriter>
+#include <QPicture>
+#include <QPrinter>
+
+#include "app/export/sheet/mix_block.h"
+#include "app/export/sheet/table_block.h"
+#include "core/report/differences.h"
+#include "core/report/lists.h"
+#include "core/report/risks.h"
+
+namespace howlmap::app {
+namespace {
+
+constexpr double kPointsPerInch = 72.0;
+constexpr int kPdfDpi = 1200;
+constexpr double kLeastPlanHeight = 200.0;
+
+QString tr(const char* text) { return QCoreApplication::translate("Sheet", text); }
+
+QString joined(const QStringList& parts) {
+    QStringList filled = parts;
+    filled.removeAll(QString());
+    return filled.join(QStringLiteral("  ·  "));
+}
+
+QString from(const std::string& text) { return QString::fromStdString(text); }
+
+/// Title, who plays where and when, and whom to call.
+void draw_head(Flow& flow, const Show& show) {
+    const QString title = show.title.empty() ? tr("Untitled show") : from(show.title);
+    flow.text(flow.take(flow.text_height(title, Type::title, flow.width())), title, Type::title);
+    flow.paragraph(joined({from(show.act), from(show.venue), from(show.date)}));
+    const Contact& c = show.contact;
+    const QString contact = joined({from(c.name), from(c.phone), from(c.email)});
+    if (!contact.isEmpty()) flow.paragraph(tr("Contact: %1").arg(contact));
+    if (!show.notes.empty()) flow.paragraph(from(show.notes));
+}
+
+void draw_plan(Flow& flow, const PlanDrawer& plan) {
+    flow.need(kLeastPlanHeight);
+    plan(flow.painter(), flow.take(flow.room_left() - 1.0));
+}
+
+void draw_inputs(Flow& flow, const Show& show) {
+    const report::Table table = report::input_list(show);
+    if (table.rows.empty()) return;
+    flow.heading(from(table.title));
+    draw_table(flow, table);
+}
+
+void draw_mixes(Flow& flow, const SheetContent& content, const SheetOptions& options) {
+    const auto sheets = report::mix_sheets(content.show);
+    if (sheets.empty()) return;
+    const BandRisk risk = content.result.tolerance ? band_risk(*content.result.tolerance) : BandRisk{};
+    flow.heading(tr("Monitor mixes and starting equalisers"), kMixHeight);
+    flow.paragraph(
+        tr("Sends are levels at 1 m from the mix's loudspeaker in loud playing. Grey bars and numbers: bands in the "
+           "order in which they are likely to ring first on this stage."),
+        Type::small);
+    bool first = true;
+    for (const report::MixSheet& sheet : sheets) {
+        if (options.one_mix_a_page && !first) flow.break_page();
+        draw_mix(flow, sheet, risk);
+        first = false;
+    }
+}
+
+void draw_ring_out(Flow& flow, const SheetContent& content) {
+    if (!content.result.tolerance || content.result.tolerance->first_ring.empty()) return;
+    report::Table table = report::ring_out_list(content.show, *content.result.tolerance);
+    constexpr std::size_t kMost = 8;  // beyond these a band is as unlikely as any other
+    if (table.rows.size() > kMost) table.rows.resize(kMost);
+    flow.heading(tr("Ring-out list, most likely first"));
+    draw_table(flow, table);
+}
+
+void draw_sentences(Flow& flow, const QString& heading, const std::vector<std::string>& sentences) {
+    flow.heading(heading);
+    for (const std::string& sentence : sentences) flow.paragraph(from(sentence));
+}
+
+void draw_soundcheck(Flow& flow, const Show& show) {
+    if (show.soundcheck.empty()) return;
+    report::Table table{{}, {}, {}};
+    table.columns = {tr("Hz").toStdString(),   tr("Band").toStdString(), tr("Mix").toStdString(),
+                     tr("Done").toStdString(), tr("dB").toStdString(),   tr("Note").toStdString()};
+    for (const SoundcheckEntry& e : show.soundcheck)
+        table.rows.push_back({QString::number(e.hz, 'f', 0).toStdString(), QString::number(e.band).toStdString(), e.mix,
+                              e.action, QString::number(e.gain_db).toStdString(), e.note});
+    flow.heading(tr("Found at the soundcheck"));
+    draw_table(flow, table);
+}
+
+void draw_changes(Flow& flow, const Show& show, const SheetOptions& options) {
+    const report::Table table = report::differences_since(*options.since, show);
+    flow.heading(tr("Changed since %1").arg(options.since_name));
+    if (table.rows.empty())
+        flow.paragraph(tr("Nothing that matters for patching, placing or equalising."));
+    else
+        draw_table(flow, table);
+}
+
+void draw_all(Flow& flow, const SheetContent& content, const SheetOptions& options, const PlanDrawer& plan) {
+    draw_head(flow, content.show);
+    if (options.plan) draw_plan(flow, plan);
+    if (options.since) draw_changes(flow, content.show, options);
+    if (options.inputs) draw_inputs(flow, content.show);
+    if (options.mixes) {
+        draw_mixes(flow, content, options);
+        draw_ring_out(flow, content);
+        draw_soundcheck(flow, content.show);
+    }
+    if (options.risks) {
+        draw_sentences(flow, tr("Risks on this stage"), report::risk_sentences(content.show, content.result));
+        draw_sentences(flow, tr("Cautions"), report::caution_sentences());
+    }
+}
+
+int draw_pages(QPainter& painter, const Flow::Page& page, const SheetContent& content, const SheetOptions& options,
+               const PlanDrawer& plan, const std::function<void()>& next_page) {
+    Flow flow(painter, page, next_page);
+    draw_all(flow, content, options, plan);
+    return flow.page_number();
+}
+
+Flow::Page page_of(const Show& show, QSizeF size_pt) {
+    Flow::Page page;
+    page.size_pt = size_pt;
+    page.header = show.title.empty() ? tr("Untitled show") : from(show.title);
+    page.version = show.date.empty() ? QString() : tr("version of %1").arg(from(show.date));
+    return page;
+}
+
+/// Laid out once on nothing, only to know how many pages there will be.
+int count_pages(const Flow::Page& page, const SheetContent& content, const SheetOptions& options) {
+    QPicture nothing;
+    QPainter painter(&nothing);
+    return draw_pages(
+        painter, page, content, options, [](QPainter&, const QRectF&) {}, [] {});
+}
+
+}  // namespace
+
+QPageSize::PageSizeId paper_of_locale() {
+    return QLocale().measurementSystem() == QLocale::ImperialUSSystem ? QPageSize::Letter : QPageSize::A4;
+}
+
+int draw_sheet(QPainter& painter, QSizeF size_pt, const SheetContent& content, const SheetOptions& options,
+               const PlanDrawer& plan, const std::function<void()>& next_page) {
+    Flow::Page page = page_of(content.show, size_pt);
+    page.total = count_pages(page, content, options);
+    return draw_pages(painter, page, content, options, plan, next_page);
+}
+
+QByteArray sheet_pdf(const SheetContent& content, const SheetOptions& options, const PlanDrawer& plan) {
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    buffer.open(QIODevice::WriteOnly);
+    QPdfWriter writer(&buffer);
+    writer.setResolution(kPdfDpi);
+    writer.setPageSize(QPageSize(options.paper));
+    writer.setPageMargins({});
+    writer.setTitle(from(content.show.title));
+    writer.setCreator(QStringLiteral("Howlmap"));
+    QPainter painter(&writer);
+    const double scale = kPdfDpi / kPointsPerInch;
+    painter.scale(scale, scale);
+    draw_sheet(painter, QPageSize(options.paper).size(QPageSize::Point), content, options, plan,
+               [&] { writer.newPage(); });
+    painter.end();
+    return bytes;
+}
+
+void print_sheet(QPrinter& printer, const SheetContent& content, const SheetOptions& options, const PlanDrawer& plan) {
+    printer.setFullPage(true);
+    QPainter painter(&printer);
+    const double scale = printer.resolution() / kPointsPerInch;
+    painter.scale(scale, scale);
+    draw_sheet(painter, printer.pageLayout().fullRect(QPageLayout::Point).size(), content, options, plan,
+               [&] { printer.newPage(); });
+}
+
+}  // namespace howlmap::app

@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/export/sheet/faders.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace howlmap::app {
+namespace {
+constexpr double kRangeDb = 12.0;   ///< travel up and down
+constexpr double kLabelRow = 10.0;  ///< band values below, ranks above
+constexpr int kRanksShown = 6;      ///< bands worth walking through at a soundcheck
+
+QString short_band(double hz) {
+    if (hz < 1000.0) return QString::number(hz);
+    const int whole = static_cast<int>(hz / 1000.0);
+    const QString rest = QString::number(hz / 1000.0 - whole).mid(2);
+    return QStringLiteral("%1k%2").arg(whole).arg(rest);
+}
+
+struct Slot {
+    QRectF travel;
+    double y_of(double db) const {
+        return travel.center().y() - std::clamp(db, -kRangeDb, kRangeDb) / kRangeDb * travel.height() / 2.0;
+    }
+};
+
+void draw_risk(Flow& flow, const Slot& slot, double probability, int rank) {
+    if (probability <= 0.0) return;
+    const double height = slot.travel.height() * std::min(1.0, probability);
+    flow.painter().fillRect(QRectF(slot.travel.left(), slot.travel.bottom() - height, slot.travel.width(), height),
+                            QColor(0xc8, 0xc8, 0xc8));
+    if (rank >= 1 && rank <= kRanksShown)
+        flow.text(QRectF(slot.travel.left(), slot.travel.top() - kLabelRow, slot.travel.width(), kLabelRow),
+                  QString::number(rank), Type::small, Qt::AlignHCenter | Qt::AlignTop);
+}
+
+void draw_knob(Flow& flow, const Slot& slot, double db) {
+    QPainter& p = flow.painter();
+    const double y = slot.y_of(db), x = slot.travel.center().x();
+    const QRectF knob(x - 4.0, y - 2.0, 8.0, 4.0);
+    p.setPen(QPen(Qt::black, 0.6));
+    p.setBrush(db == 0.0 ? Qt::white : Qt::black);
+    p.drawRect(knob);
+    p.setBrush(Qt::NoBrush);
+    if (db == 0.0) return;
+    const double top = db > 0.0 ? y - 12.0 : y + 2.5;
+    flow.text(QRectF(x - 12.0, top, 24.0, 9.0), QString::number(db, 'g', 3), Type::small,
+              Qt::AlignHCenter | Qt::AlignTop);
+}
+
+}  // namespace
+
+BandRisk band_risk(const ToleranceFigures& tolerance) {
+    BandRisk risk;
+    int rank = 0;
+    for (const BandProbability& entry : tolerance.first_ring) {
+        const auto band = static_cast<std::size_t>(third_octave_of(entry.band_hz));
+        risk.probability[band] = entry.probability;
+        risk.rank[band] = ++rank;
+    }
+    return risk;
+}
+
+void draw_faders(Flow& flow, const QRectF& rect, const Mix& mix, const BandRisk& risk) {
+    QPainter& p = flow.painter();
+    const QRectF travel = rect.adjusted(22.0, kLabelRow, 0.0, -kLabelRow - 2.0);
+    const double step = travel.width() / kThirdOctaves;
+    for (const double db : {kRangeDb, 0.0, -kRangeDb}) {
+        const double y = Slot{travel}.y_of(db);
+        p.setPen(QPen(Qt::black, db == 0.0 ? 0.5 : 0.25));
+        p.drawLine(QPointF(travel.left(), y), QPointF(travel.right(), y));
+        flow.text(QRectF(rect.left(), y - 5.0, 19.0, 10.0), QStringLiteral("%1").arg(db), Type::small,
+                  Qt::AlignRight | Qt::AlignVCenter);
+    }
+    for (int band = 0; band < kThirdOctaves; ++band) {
+        const auto i = static_cast<std::size_t>(band);
+        const Slot slot{QRectF(travel.left() + band * step + 1.0, travel.top(), step - 2.0, travel.height())};
+        draw_risk(flow, slot, risk.probability[i], risk.rank[i]);
+        p.setPen(QPen(Qt::black, 0.25));
+        p.drawLine(QPointF(slot.travel.center().x(), travel.top()), QPointF(slot.travel.center().x(), travel.bottom()));
+        const auto found = mix.graphic_eq.find(band);
+        draw_knob(flow, slot, found == mix.graphic_eq.end() ? 0.0 : found->second);
+        // Every band is named; the long names fit because the small type is narrower than a slot.
+        flow.text(QRectF(slot.travel.left() - 3.0, travel.bottom() + 2.0, slot.travel.width() + 6.0, kLabelRow),
+                  short_band(kNominalThirdOctaves[i]), Type::small, Qt::AlignHCenter | Qt::AlignTop);
+    }
+}
+
+}  // namespace howlmap::app

@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/export/sheet/mix_block.h"
+
+#include <QCoreApplication>
+
+#include "core/report/words.h"
+
+namespace howlmap::app {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("Sheet", text); }
+QString from(const std::string& text) { return QString::fromStdString(text); }
+
+QString head_line(const report::MixSheet& sheet) {
+    QString line = tr("Mix %1  %2").arg(sheet.mix->number).arg(from(report::name_of(*sheet.mix)));
+    if (!sheet.who.empty()) line += tr("  -  for %1").arg(from(report::listed(sheet.who)));
+    if (!sheet.outlets.empty()) line += tr("  -  on %1").arg(from(report::listed(sheet.outlets)));
+    return line;
+}
+
+/// "most: fiddle 98 dB (ch 2)   medium: voice 92 dB (ch 1)"
+QString sends_line(const report::MixSheet& sheet) {
+    QStringList groups;
+    std::string amount;
+    for (const report::SendLine& send : sheet.sends) {
+        const QString entry =
+            tr("%1 %2 (ch %3)").arg(from(send.input), from(report::level_words(send.level_db))).arg(send.channel);
+        if (send.amount != amount) {
+            groups.append(QStringLiteral("%1: %2").arg(from(send.amount), entry));
+            amount = send.amount;
+        } else {
+            groups.last() += QStringLiteral(", ") + entry;
+        }
+    }
+    return groups.isEmpty() ? tr("no sends") : groups.join(QStringLiteral(";  "));
+}
+
+QString settings_line(const report::MixSheet& sheet) {
+    QStringList parts;
+    for (const std::string& setting : sheet.settings) parts.append(from(setting));
+    return parts.isEmpty() ? tr("polarity normal, no high-pass, no notches") : parts.join(QStringLiteral("; "));
+}
+
+}  // namespace
+
+void draw_mix(Flow& flow, const report::MixSheet& sheet, const BandRisk& risk) {
+    const QString head = head_line(sheet), sends = sends_line(sheet), settings = settings_line(sheet);
+    double height = kFaderHeight + 14.0;
+    for (const QString& line : {head, sends, settings})
+        height += flow.text_height(line, Type::body, flow.width()) + 3.0;
+    flow.need(height);
+    flow.painter().fillRect(
+        QRectF(flow.left(), flow.y(), flow.width(), flow.text_height(head, Type::body, flow.width())),
+        QColor(0xe6, 0xe6, 0xe6));
+    flow.paragraph(head);
+    flow.paragraph(sends);
+    flow.paragraph(settings);
+    if (!sheet.mix->loudspeakers.empty() || !sheet.mix->graphic_eq.empty())
+        draw_faders(flow, flow.take(kFaderHeight), *sheet.mix, risk);
+    flow.skip(8.0);
+}
+
+}  // namespace howlmap::app

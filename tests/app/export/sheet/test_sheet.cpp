@@ -1,0 +1,226 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QProcess>
+#include <QRegularExpression>
+#include <QStandardPaths>
+#include <QTemporaryDir>
+
+#include "app/export/sheet/advance_sheet.h"
+#include "app/export/sheet/table_block.h"
+#include "tests/support/registry.h"
+
+using namespace howlmap;
+using namespace howlmap::app;
+
+namespace {
+
+/// `stretch` lengthens every text by 40 per cent, as a translation may.
+std::string word(const char* text, int number, bool stretch) {
+    std::string out = std::string(text) + " " + std::to_string(number);
+    if (stretch) out += " " + out.substr(0, out.size() * 2 / 5);
+    return out;
+}
+
+SheetContent content_of(int inputs, int mixes, bool stretch) {
+    SheetContent content;
+    Show& show = content.show;
+    show.title = "Evening of the paper boats";
+    show.venue = "Invented Hall";
+    show.act = "The Paper Boats";
+    show.date = "2031-05-14";
+    show.contact.name = "Ada Example";
+    show.contact.phone = "000 111";
+    for (int i = 1; i <= inputs; ++i) {
+        Input input;
+        input.id = "in" + std::to_string(i);
+        input.channel = i;
+        input.name = word("source", i, stretch);
+        input.stand = "short boom";
+        input.notes = word("note for the patch of", i, stretch);
+        show.inputs.push_back(input);
+    }
+    for (int m = 1; m <= mixes; ++m) {
+        Loudspeaker wedge;
+        wedge.id = "w" + std::to_string(m);
+        wedge.name = word("floor", m, stretch);
+        show.loudspeakers.push_back(wedge);
+        Performer player;
+        player.id = "p" + std::to_string(m);
+        player.name = word("Player", m, stretch);
+        player.mix = "m" + std::to_string(m);
+        show.performers.push_back(player);
+        Mix mix;
+        mix.id = player.mix;
+        mix.number = m;
+        mix.name = word("mix of", m, stretch);
+        mix.loudspeakers = {wedge.id};
+        for (int i = 1; i <= inputs && i <= 6; ++i)
+            mix.sends.push_back({"in" + std::to_string(i), 100.0 - 2.5 * i, {}});
+        mix.graphic_eq = {{11, -3.0}, {14, -6.0}};
+        show.mixes.push_back(mix);
+    }
+    AnalysisResult& result = content.result;
+    result.margin_db = 4.2;
+    result.verdict = Verdict::tight;
+    result.tolerance = ToleranceFigures{1000, 1, 2.1, 4.0, 6.0, {{500, 0.4}, {315, 0.3}, {1250, 0.2}, {200, 0.1}}};
+    Ring ring;
+    ring.hz = 512.0;
+    ring.note = "C5";
+    if (inputs && mixes) {
+        ring.strongest_input = "in1";
+        ring.strongest_loudspeaker = "w1";
+        ring.strongest_mix = "m1";
+    }
+    result.rings = {ring};
+    return content;
+}
+
+void draw_placeholder(QPainter& painter, const QRectF& rect) { painter.drawRect(rect); }
+
+QString run(const QString& program, const QStringList& arguments) {
+    QProcess process;
+    process.start(program, arguments);
+    if (!process.waitForFinished(30000) || process.exitCode() != 0) return {};
+    return QString::fromUtf8(process.readAllStandardOutput());
+}
+
+QString without_breaks(QString text) {
+    return text.replace(QRegularExpression(QStringLiteral("\\s+")), QStringLiteral(" "));
+}
+
+}  // namespace
+
+class TestSheet : public QObject {
+    Q_OBJECT
+  private Q_SLOTS:
+    void initTestCase() {
+        if (QStandardPaths::findExecutable(QStringLiteral("pdftotext")).isEmpty())
+            QSKIP("poppler-utils is not installed");
+    }
+
+    void every_text_can_be_found_and_no_page_is_too_many() {
+        QTemporaryDir dir;
+        const SheetContent content = content_of(8, 5, false);
+        const QString text = without_breaks(text_of(content, {}, dir));
+        for (const Input& input : content.show.inputs) {
+            QVERIFY2(text.contains(QString::fromStdString(input.name)), input.name.c_str());
+            QVERIFY2(text.contains(QString::fromStdString(input.notes)), input.notes.c_str());
+        }
+        for (const Mix& mix : content.show.mixes) QVERIFY(text.contains(QString::fromStdString(mix.name)));
+        for (const Performer& player : content.show.performers)
+            QVERIFY(text.contains(QString::fromStdString(player.name)));
+        QVERIFY(text.contains(QStringLiteral("count on 2.1 dB")));
+        QVERIFY(text.contains(QStringLiteral("not a measurement of hearing safety")));
+        QVERIFY(text.contains(QStringLiteral("page 1 of 4")) || text.contains(QStringLiteral("page 1 of 3")));
+    }
+
+    void nothing_leaves_the_page_or_overlaps_in_a_large_show_with_long_texts() {
+        QTemporaryDir dir;
+        const QString path = dir.filePath(QStringLiteral("big.pdf"));
+        write(sheet_pdf(content_of(48, 16, true), {}, draw_placeholder), path);
+        const QString boxes = run(QStringLiteral("pdftotext"), {QStringLiteral("-bbox"), path, QStringLiteral("-")});
+        check_boxes(boxes);
+    }
+
+    void the_same_content_gives_the_same_bytes_but_for_dates() {
+        const SheetContent content = content_of(4, 2, false);
+        const auto once = [&] {
+            QByteArray bytes = sheet_pdf(content, {}, draw_placeholder);
+            const auto at = bytes.indexOf("/CreationDate");
+            return bytes.replace(at, bytes.indexOf('\n', at) - at, "");
+        };
+        QCOMPARE(once(), once());
+    }
+
+    void the_file_is_sound_and_its_fonts_are_inside() {
+        QTemporaryDir dir;
+        const QString path = dir.filePath(QStringLiteral("sheet.pdf"));
+        write(sheet_pdf(content_of(6, 3, false), {}, draw_placeholder), path);
+        if (!QStandardPaths::findExecutable(QStringLiteral("qpdf")).isEmpty())
+            QVERIFY(
+                run(QStringLiteral("qpdf"), {QStringLiteral("--check"), path}).contains(QStringLiteral("No syntax")));
+        const QStringList fonts = run(QStringLiteral("pdffonts"), {path}).split(QLatin1Char('\n')).mid(2);
+        QVERIFY(!fonts.isEmpty());
+        for (const QString& line : fonts)
+            if (!line.trimmed().isEmpty()) QVERIFY2(line.contains(QStringLiteral(" yes ")), qPrintable(line));
+    }
+
+    void options_choose_pages() {
+        QTemporaryDir dir;
+        SheetOptions options;
+        options.plan = options.mixes = options.risks = false;
+        const QString text = text_of(content_of(4, 2, false), options, dir);
+        QVERIFY(text.contains(QStringLiteral("Input list")));
+        QVERIFY(!text.contains(QStringLiteral("Monitor mixes")));
+        options = {};
+        options.one_mix_a_page = true;
+        options.plan = options.inputs = options.risks = false;
+        QVERIFY(text_of(content_of(4, 3, false), options, dir).contains(QStringLiteral("page 3 of 3")));
+    }
+
+    void changes_since_an_older_version_have_their_own_list() {
+        QTemporaryDir dir;
+        SheetContent content = content_of(4, 2, false);
+        SheetOptions options;
+        options.since = std::make_shared<const Show>(content.show);
+        options.since_name = QStringLiteral("may.howlmap");
+        content.show.loudspeakers[0].position.x += 1.0;
+        const QString text = without_breaks(text_of(content, options, dir));
+        QVERIFY(text.contains(QStringLiteral("Changed since may.howlmap")));
+        QVERIFY2(text.contains(QStringLiteral("position floor 1")), qPrintable(text));
+    }
+
+    void columns_fill_the_width_and_respect_words() {
+        const report::Table table{"", {"a", "b"}, {{"x", "some rather long text that has to wrap somewhere"}}};
+        const QList<double> narrow = column_widths(table, 90.0);
+        QCOMPARE(narrow[0] + narrow[1], 90.0);
+        const QList<double> wide = column_widths(table, 900.0);
+        QCOMPARE(wide[0] + wide[1], 900.0);
+        QVERIFY(wide[1] > wide[0]);
+    }
+
+  private:
+    static void write(const QByteArray& bytes, const QString& path) {
+        QFile file(path);
+        QVERIFY(file.open(QIODevice::WriteOnly));
+        QCOMPARE(file.write(bytes), bytes.size());
+    }
+
+    static QString text_of(const SheetContent& content, const SheetOptions& options, const QTemporaryDir& dir) {
+        const QString path = dir.filePath(QStringLiteral("text.pdf"));
+        write(sheet_pdf(content, options, draw_placeholder), path);
+        return run(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), path, QStringLiteral("-")});
+    }
+
+    /// Words as rectangles from pdftotext: inside the page, and no two of a page overlap by more than a hair.
+    static void check_boxes(const QString& xml) {
+        static const QRegularExpression page_line(QStringLiteral("<page width=\"([0-9.]+)\" height=\"([0-9.]+)\">"));
+        static const QRegularExpression word_line(QStringLiteral(
+            "<word xMin=\"([0-9.-]+)\" yMin=\"([0-9.-]+)\" xMax=\"([0-9.-]+)\" yMax=\"([0-9.-]+)\">([^<]*)"));
+        QRectF page;
+        QList<QPair<QRectF, QString>> words;
+        int pages = 0;
+        for (const QString& line : xml.split(QLatin1Char('\n'))) {
+            if (const auto match = page_line.match(line); match.hasMatch()) {
+                page = QRectF(0, 0, match.captured(1).toDouble(), match.captured(2).toDouble());
+                words.clear();
+                ++pages;
+            }
+            const auto match = word_line.match(line);
+            if (!match.hasMatch()) continue;
+            const QRectF box(QPointF(match.captured(1).toDouble(), match.captured(2).toDouble()),
+                             QPointF(match.captured(3).toDouble(), match.captured(4).toDouble()));
+            QVERIFY2(page.contains(box), qPrintable(match.captured(5)));
+            for (const auto& [other, text] : words) {
+                // Boxes hold a font's full ascent and descent, so lines touch by a part of their height.
+                const QRectF common = box.intersected(other);
+                QVERIFY2(common.width() < 0.6 || common.height() < 0.4 * std::min(box.height(), other.height()),
+                         qPrintable(QStringLiteral("page %1: %2 over %3").arg(pages).arg(match.captured(5), text)));
+            }
+            words.append({box, match.captured(5)});
+        }
+        QVERIFY(pages > 4);
+    }
+};
+
+HOWLMAP_TEST(TestSheet)
+#include "test_sheet.moc"
