@@ -15,8 +15,8 @@ QFont sheet_font(Type type) {
     QFont font(QStringLiteral("DejaVu Sans"));
     font.setStyleHint(QFont::SansSerif);
     font.setHintingPreference(QFont::PreferNoHinting);
-    // Any letter spacing turns ligatures off, so that a search for "floor" finds it.
-    font.setLetterSpacing(QFont::AbsoluteSpacing, 0.02);
+    // Without shaping there are no ligatures, so that a search of the PDF for "floor" finds it.
+    font.setStyleStrategy(QFont::PreferNoShaping);
     switch (type) {
         case Type::title:
             font.setPixelSize(17);
