@@ -21,11 +21,6 @@ double Vec3::*axis_of(Via via) {
 /// Whether the stage lies towards smaller coordinates.
 bool stage_is_below(Via via) { return via == Via::back || via == Via::left || via == Via::ceiling; }
 
-bool is_inside(Via via, double plane, Vec3 point) {
-    const double at = point.*axis_of(via);
-    return stage_is_below(via) ? at < plane : at > plane;
-}
-
 Vec3 mirrored(Via via, double plane, Vec3 point) {
     double& at = point.*axis_of(via);
     at = 2.0 * plane - at;
@@ -64,6 +59,11 @@ const Surface& surface_of(const Surfaces& surfaces, Via via) {
         default:
             return surfaces.floor;
     }
+}
+
+bool is_inside(Via via, double plane, Vec3 point) {
+    const double at = point.*axis_of(via);
+    return stage_is_below(via) ? at < plane : at > plane;
 }
 
 Path direct_path(Vec3 source, Vec3 receiver) {

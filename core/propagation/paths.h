@@ -33,6 +33,9 @@ Planes planes_of(const Surfaces& surfaces, double floor_z = 0.0);
 /// The surface of a plane; it must be one that the show has.
 const Surface& surface_of(const Surfaces& surfaces, Via via);
 
+/// Whether a point lies strictly on the stage's side of a plane.
+bool is_inside(Via via, double plane, Vec3 point);
+
 /// Direct path first, then an image for each plane that has both points strictly on its inner side.
 std::vector<Path> paths_between(Vec3 source, Vec3 receiver, const Planes& planes);
 /// The direct path alone.

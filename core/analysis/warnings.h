@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <string>
+#include <vector>
+
+#include "core/loop/loop_model.h"
+
+namespace howlmap {
+
+/// Oddities that the figures cannot show by themselves, one sentence each: things closer together than the model goes,
+/// things on the wrong side of a surface, mixes that reach nobody.
+std::vector<std::string> warnings_of(const Show& show, const LoopModel& model);
+
+}  // namespace howlmap

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <vector>
+
+#include "core/loop/loci.h"
+#include "core/units/job.h"
+
+namespace howlmap {
+
+/// Loops weaker than this at every frequency count as none: -60 dB.
+inline constexpr double kLeastLoop = 1e-3;
+/// Rings are listed down to 12 dB below the first.
+inline constexpr double kRingRange = 3.98107170553497;
+/// More crossings than this, by their estimated strength, are not looked at closely.
+inline constexpr std::size_t kMostCrossings = 200;
+
+/// Crossings of the positive real axis above -60 dB, strongest first, down to strongest / `range`.
+/// Given: frequencies in rising order so close that the loci turn little between them, and an upper bound of the
+/// largest modulus at each (spectral_bound). Empty without any, or when cancelled.
+std::vector<Crossing> find_crossings(const Loci& loci, const std::vector<double>& grid,
+                                     const std::vector<double>& bounds, double range, const Job& job = {});
+
+}  // namespace howlmap

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/loop/eigenvalues.h"
+
+#include <Eigen/Eigenvalues>
+#include <Eigen/LU>
+#include <algorithm>
+#include <cmath>
+
+namespace howlmap {
+
+std::vector<Complex> eigenvalues_of(const Eigen::MatrixXcd& matrix) {
+    if (matrix.rows() == 1) return {matrix(0, 0)};
+    if (matrix.rows() == 2) {
+        const Complex mean = 0.5 * (matrix(0, 0) + matrix(1, 1)), half = 0.5 * (matrix(0, 0) - matrix(1, 1));
+        const Complex root = std::sqrt(half * half + matrix(0, 1) * matrix(1, 0));
+        return {mean + root, mean - root};
+    }
+    const Eigen::ComplexEigenSolver<Eigen::MatrixXcd> solver(matrix, false);
+    return {solver.eigenvalues().begin(), solver.eigenvalues().end()};
+}
+
+double spectral_bound(const Eigen::MatrixXcd& matrix) {
+    double bound = matrix.norm();
+    if (bound == 0.0 || matrix.rows() == 1) return bound;
+    Eigen::MatrixXcd power = matrix / bound;
+    double root = 1.0;  // of the norms taken out so far
+    for (int i = 1; i <= 4; ++i) {
+        power = power * power;
+        const double norm = power.norm();
+        if (norm == 0.0) return 0.0;
+        root /= 2.0;
+        bound *= std::pow(norm, root);
+        power /= norm;
+    }
+    return bound;
+}
+
+namespace {
+double largest_modulus(const Eigen::MatrixXd& matrix) {
+    return Eigen::EigenSolver<Eigen::MatrixXd>(matrix, false).eigenvalues().cwiseAbs().maxCoeff();
+}
+}  // namespace
+
+double perron_root(const Eigen::MatrixXd& matrix, double relative) {
+    const double shift = matrix.trace() / static_cast<double>(matrix.rows()) + 0.1 * matrix.maxCoeff();
+    if (shift == 0.0) return 0.0;
+    // The shift makes the iteration converge where several eigenvalues have the same modulus.
+    Eigen::VectorXd x = Eigen::VectorXd::Ones(matrix.rows());
+    for (int i = 0; i < 200; ++i) {
+        const Eigen::VectorXd y = matrix * x + shift * x;
+        const Eigen::ArrayXd ratio = y.array() / x.array();
+        const double low = ratio.minCoeff() - shift, high = ratio.maxCoeff() - shift;
+        if (high - low <= relative * high) return 0.5 * (low + high);
+        x = y / y.maxCoeff();
+        if (x.minCoeff() < 1e-200) break;
+    }
+    return largest_modulus(matrix);  // reducible matrices: the bounds need not meet
+}
+
+namespace {
+/// Null vector of a nearly singular matrix by inverse iteration.
+Eigen::VectorXcd null_vector(const Eigen::MatrixXcd& singular) {
+    const Eigen::PartialPivLU<Eigen::MatrixXcd> lu(singular);
+    Eigen::VectorXcd x(singular.rows());
+    for (Eigen::Index i = 0; i < x.size(); ++i) x(i) = Complex(1.0, 0.1 * static_cast<double>(i % 7) - 0.3);
+    for (int i = 0; i < 4; ++i) x = lu.solve(x).normalized();
+    return x;
+}
+}  // namespace
+
+EigenPair eigen_pair(const Eigen::MatrixXcd& matrix, Complex near) {
+    const std::vector<Complex> all = eigenvalues_of(matrix);
+    const auto distance = [&](Complex value) { return std::abs(value - near); };
+    const Complex value =
+        *std::min_element(all.begin(), all.end(), [&](Complex a, Complex b) { return distance(a) < distance(b); });
+    // A shift beside the eigenvalue keeps the factors finite without hurting the direction.
+    const Complex beside = value * (1.0 + 1e-11);
+    const auto identity = Eigen::MatrixXcd::Identity(matrix.rows(), matrix.cols());
+    EigenPair pair{value, null_vector(matrix - beside * identity),
+                   null_vector((matrix - beside * identity).transpose())};
+    const Complex product = pair.left.transpose() * pair.right;
+    if (product != 0.0) pair.left /= product;
+    return pair;
+}
+
+}  // namespace howlmap

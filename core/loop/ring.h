@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <optional>
+
+#include "core/loop/crossings.h"
+#include "core/loop/figures.h"
+#include "core/loop/loop_model.h"
+
+namespace howlmap {
+
+/// Slopes of an eigenlocus at a crossing.
+struct LocusSlope {
+    double delay_s = 0.0;   ///< T = -d(arg lambda)/dw
+    double growth_s = 0.0;  ///< M = d(ln |lambda|)/dw
+};
+
+/// Rate in dB/s at which a ring builds up (positive) or dies, to first order in the distance from the margin:
+/// 20 log10 |lambda| T / (T^2 + M^2).
+double build_up_db_per_s(double lambda, const LocusSlope& slope);
+
+/// Everything about the ring at a crossing. Absent where T <= 0: there more gain stills it.
+std::optional<Ring> ring_at(const LoopModel& model, const Crossing& crossing);
+
+}  // namespace howlmap

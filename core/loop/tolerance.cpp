@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/loop/tolerance.h"
+
+#include <oneapi/tbb/parallel_for.h>
+
+#include <algorithm>
+#include <atomic>
+#include <cmath>
+#include <limits>
+#include <map>
+
+#include "core/loop/drawn_show.h"
+#include "core/loop/room_field.h"
+#include "core/loop/stability.h"
+#include "core/units/bands.h"
+
+namespace howlmap {
+namespace {
+/// What all draws of a show share.
+struct Draws {
+    const Show& show;
+    DrawLayout layout;
+    std::optional<RoomField> room;
+
+    explicit Draws(const Show& s) : show(s), layout(s) {
+        if (show.stage.room) room.emplace(show);
+    }
+
+    std::optional<DrawnMargin> margin(std::uint64_t draw) const {
+        const DrawNumbers numbers(show.tolerance.seed, draw);
+        const DrawnShow drawn = draw_show(show, layout, numbers);
+        LoopExtras extras;
+        extras.phases = drawn.phases;
+        extras.floor_z = [&](int input, int loudspeaker) {  // risers as drawn on the plan, not as disturbed
+            return common_riser_height(show.stage, show.inputs[static_cast<std::size_t>(input)].position.xy(),
+                                       show.loudspeakers[static_cast<std::size_t>(loudspeaker)].position.xy());
+        };
+        if (room)
+            extras.room = [&](int input, int loudspeaker, double hz) {
+                return room->value(numbers, layout.room, input, loudspeaker, hz);
+            };
+        const Stability stability = stability_of(LoopModel(drawn.show, extras), false);
+        if (!stability.margin_db) return std::nullopt;
+        return DrawnMargin{*stability.margin_db, *stability.margin_hz};
+    }
+};
+
+std::optional<double> finite(double value) {
+    return std::isfinite(value) ? std::optional<double>(value) : std::nullopt;
+}
+}  // namespace
+
+std::optional<DrawnMargin> drawn_margin(const Show& show, std::uint64_t draw) { return Draws(show).margin(draw); }
+
+double quantile(const std::vector<double>& sorted, double q) {
+    const double place = q * static_cast<double>(sorted.size() - 1);
+    const auto low = static_cast<std::size_t>(place);
+    const double t = place - static_cast<double>(low);
+    // Infinity times 0 is no number, so that an end is taken as it is.
+    if (t == 0.0) return sorted[low];
+    if (std::isinf(sorted[low + 1])) return sorted[low + 1];
+    return sorted[low] * (1.0 - t) + sorted[low + 1] * t;
+}
+
+ToleranceFigures figures_of(const std::vector<std::optional<DrawnMargin>>& margins, std::uint64_t seed) {
+    ToleranceFigures figures;
+    figures.draws = static_cast<int>(margins.size());
+    figures.seed = seed;
+    std::vector<double> sorted;
+    std::map<int, int> bands;
+    for (const auto& margin : margins) {
+        sorted.push_back(margin ? margin->margin_db : std::numeric_limits<double>::infinity());
+        if (margin) ++bands[third_octave_of(margin->hz)];
+    }
+    std::sort(sorted.begin(), sorted.end());
+    figures.margin_p05_db = finite(quantile(sorted, 0.05));
+    figures.margin_p50_db = finite(quantile(sorted, 0.50));
+    figures.margin_p95_db = finite(quantile(sorted, 0.95));
+    for (const auto& [band, count] : bands)
+        figures.first_ring.push_back(
+            {kNominalThirdOctaves[static_cast<std::size_t>(band)], count / static_cast<double>(margins.size())});
+    std::stable_sort(figures.first_ring.begin(), figures.first_ring.end(),
+                     [](const auto& a, const auto& b) { return a.probability > b.probability; });
+    return figures;
+}
+
+std::optional<ToleranceFigures> tolerance_figures(const Show& show, const Job& job) {
+    const Draws draws(show);
+    std::vector<std::optional<DrawnMargin>> margins(static_cast<std::size_t>(show.tolerance.draws));
+    std::atomic<std::size_t> done = 0;
+    tbb::parallel_for(std::size_t{0}, margins.size(), [&](std::size_t d) {
+        if (job.cancelled()) return;
+        margins[d] = draws.margin(d);
+        job.report(static_cast<double>(++done) / static_cast<double>(margins.size()));
+    });
+    if (job.cancelled()) return std::nullopt;
+    return figures_of(margins, show.tolerance.seed);
+}
+
+}  // namespace howlmap

@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What to count on: the margin over many draws of a stage that is not quite as drawn.
+#pragma once
+#include <optional>
+#include <vector>
+
+#include "core/loop/figures.h"
+#include "core/show/show.h"
+#include "core/units/job.h"
+
+namespace howlmap {
+
+/// Strongest crossing of one draw.
+struct DrawnMargin {
+    double margin_db = 0.0;
+    double hz = 0.0;
+};
+/// Margin of one draw by the full analysis, slowly and plainly: each draw a show of its own. Absent without a crossing
+/// above -60 dB.
+std::optional<DrawnMargin> drawn_margin(const Show& show, std::uint64_t draw);
+
+/// Percentiles and first rings of a show's draws, on all cores. Absent when cancelled.
+std::optional<ToleranceFigures> tolerance_figures(const Show& show, const Job& job = {});
+
+/// The figures from margins of all draws; a draw without one counts as infinite.
+ToleranceFigures figures_of(const std::vector<std::optional<DrawnMargin>>& margins, std::uint64_t seed);
+
+/// Quantile q (0..1) of values sorted rising, linear between order statistics at q (n - 1). May be infinite. n of 1 or
+/// more.
+double quantile(const std::vector<double>& sorted, double q);
+
+}  // namespace howlmap
