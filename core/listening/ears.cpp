@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/listening/ears.h"
 
+#include <fmt/format.h>
+
 #include "core/show/find.h"
 #include "core/units/level.h"
+#include "core/units/translate.h"
 
 namespace howlmap {
 namespace {
@@ -79,8 +82,11 @@ std::vector<EarSource> sources_at_ear(const Show& show, const ChainEnergies& cha
     std::vector<EarSource> sources = sources_at_point(show, chains, ear, false);
     for (int b = 0; b < static_cast<int>(show.backline.size()); ++b) {
         const Backline& item = show.backline[static_cast<std::size_t>(b)];
+        const BandEnergies shape = spectrum_energies(item.spectrum);
+        if (!(a_weighted(shape) > 0.0)) continue;
+        // Its level is A-weighted, so the shape is scaled to that.
         sources.push_back({SourceKind::backline, -1, -1, -1, -1, b, false, item.level_1m_dba,
-                           backline_energies(show, item, ear) * spectrum_energies(item.spectrum)});
+                           backline_energies(show, item, ear) * shape * (1.0 / a_weighted(shape))});
     }
     add_own_acoustic(show, performer, sources);
     if (performer.hears == Hears::in_ear) {
@@ -100,11 +106,12 @@ OwnAndOthers own_and_others(const std::vector<EarSource>& sources) {
 }
 
 std::string name_of(const Show& show, const EarSource& source) {
-    if (source.kind == SourceKind::own_acoustic) return "the instrument itself";
+    if (source.kind == SourceKind::own_acoustic) return translate("listening", "her own sound");
     if (source.kind == SourceKind::backline) return called(show.backline[static_cast<std::size_t>(source.backline)]);
     const std::string input = called(show.inputs[static_cast<std::size_t>(source.input)]);
-    if (source.loudspeaker < 0) return input + " in the ear";
-    return input + " in " + called(show.loudspeakers[static_cast<std::size_t>(source.loudspeaker)]);
+    if (source.loudspeaker < 0) return fmt::format(fmt::runtime(translate("listening", "{} in the ear")), input);
+    return fmt::format(fmt::runtime(translate("listening", "{} in {}")), input,
+                       called(show.loudspeakers[static_cast<std::size_t>(source.loudspeaker)]));
 }
 
 }  // namespace howlmap
