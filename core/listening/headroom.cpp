@@ -7,6 +7,7 @@
 
 #include "core/show/find.h"
 #include "core/units/level.h"
+#include "core/units/translate.h"
 
 namespace howlmap {
 
@@ -48,9 +49,10 @@ std::vector<std::string> headroom_warnings(const Show& show) {
     for (const LoudspeakerLoad& load : loudspeaker_loads(show)) {
         if (!load.headroom_db || *load.headroom_db >= 0.0) continue;
         const Loudspeaker& loudspeaker = *find_by_id(show.loudspeakers, load.id);
-        warnings.push_back(fmt::format("{} is asked for {:.1f} dB SPL at 1 m, {:.1f} dB more than its {:.1f} dB.",
-                                       called(loudspeaker), *load.level_db, -*load.headroom_db,
-                                       *loudspeaker.max_spl_db));
+        warnings.push_back(
+            fmt::format(fmt::runtime(translate(
+                            "listening", "{} is asked for {:.1f} dB SPL at 1 m, {:.1f} dB more than its {:.1f} dB.")),
+                        called(loudspeaker), *load.level_db, -*load.headroom_db, *loudspeaker.max_spl_db));
     }
     return warnings;
 }

@@ -10,6 +10,7 @@
 #include "core/air/weighting.h"
 #include "core/listening/ears.h"
 #include "core/units/level.h"
+#include "core/units/translate.h"
 
 namespace howlmap {
 namespace {
@@ -19,37 +20,40 @@ constexpr double kMattersDb = 12.0;
 /// source).
 struct Register {
     double low_below_hz, high_above_hz;
-    const char *low, *middle, *high;
+    const char *low, *middle, *high;  // whole sentences, for the languages that bend words
 };
+constexpr const char* kWhole = "Your whole sound is under {} ({} dB at {} Hz).";
 
 Register register_of(const Show& show, const std::string& performer) {
-    for (const Input& input : show.inputs) {
-        if (input.performer != performer) continue;
-        const auto* name = std::get_if<SpectrumName>(&input.spectrum);
-        if (!name) break;
-        switch (*name) {
-            case SpectrumName::voice:
-                return {300.0, 2000.0, "chest voice", "vowels", "consonants"};
-            case SpectrumName::strings:
-                return {400.0, 2000.0, "low strings", "upper strings", "bow and brilliance"};
-            case SpectrumName::plucked:
-                return {250.0, 2000.0, "low strings", "upper strings", "attack"};
-            case SpectrumName::bass:
-                return {100.0, 400.0, "lowest notes", "upper notes", "attack"};
-            case SpectrumName::pink:
-                break;
-        }
-        break;
+    const auto input = std::find_if(show.inputs.begin(), show.inputs.end(),
+                                    [&](const Input& one) { return one.performer == performer; });
+    const auto* name = input == show.inputs.end() ? nullptr : std::get_if<SpectrumName>(&input->spectrum);
+    switch (name ? *name : SpectrumName::pink) {
+        case SpectrumName::voice:
+            return {300.0, 2000.0, "Your chest voice is under {} ({} dB at {} Hz).",
+                    "Your vowels are under {} ({} dB at {} Hz).", "Your consonants are under {} ({} dB at {} Hz)."};
+        case SpectrumName::strings:
+            return {400.0, 2000.0, "Your low strings are under {} ({} dB at {} Hz).",
+                    "Your upper strings are under {} ({} dB at {} Hz).",
+                    "Your brilliance is under {} ({} dB at {} Hz)."};
+        case SpectrumName::plucked:
+            return {250.0, 2000.0, "Your low strings are under {} ({} dB at {} Hz).",
+                    "Your upper strings are under {} ({} dB at {} Hz).", "Your attack is under {} ({} dB at {} Hz)."};
+        case SpectrumName::bass:
+            return {100.0, 400.0, "Your lowest notes are under {} ({} dB at {} Hz).",
+                    "Your upper notes are under {} ({} dB at {} Hz).", "Your attack is under {} ({} dB at {} Hz)."};
+        case SpectrumName::pink:
+            break;
     }
-    return {250.0, 2000.0, "lows", "middle", "highs"};
+    return {250.0, 2000.0, "Your lows are under {} ({} dB at {} Hz).", "Your middle is under {} ({} dB at {} Hz).",
+            "Your highs are under {} ({} dB at {} Hz)."};
 }
 
-std::string part_name(const Register& parts, double low_hz, double high_hz) {
+const char* sentence_for(const Register& parts, double low_hz, double high_hz) {
     const bool low = low_hz<parts.low_below_hz, high = high_hz> parts.high_above_hz;
-    if (low && high) return "whole sound";
+    if (low && high) return kWhole;
     if (low) return parts.low;
-    if (high) return parts.high;
-    return parts.middle;
+    return high ? parts.high : parts.middle;
 }
 
 bool matters(const BandEnergies& own, std::size_t band, double strongest) {
@@ -81,11 +85,11 @@ MaskedRange range_of(const Show& show, const std::vector<EarSource>& sources, co
             worst = band;
         }
     }
-    const std::string part =
-        part_name(register_of(show, spectrum.performer), third_octave_centre(first), third_octave_centre(last));
-    range.sentence = fmt::format("Your {} {} under {} ({:.0f} dB at {:g} Hz).", part, part.back() == 's' ? "are" : "is",
-                                 range.source, std::max(1.0, -range.worst_margin_db),
-                                 kNominalThirdOctaves[static_cast<std::size_t>(worst)]);
+    const char* sentence =
+        sentence_for(register_of(show, spectrum.performer), third_octave_centre(first), third_octave_centre(last));
+    range.sentence = fmt::format(fmt::runtime(translate("listening", sentence)), range.source,
+                                 fmt::format("{:.0f}", std::max(1.0, -range.worst_margin_db)),
+                                 fmt::format("{:g}", kNominalThirdOctaves[static_cast<std::size_t>(worst)]));
     return range;
 }
 

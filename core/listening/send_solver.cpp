@@ -10,6 +10,7 @@
 #include "core/listening/headroom.h"
 #include "core/show/find.h"
 #include "core/units/level.h"
+#include "core/units/translate.h"
 
 namespace howlmap {
 namespace {
@@ -159,16 +160,20 @@ void explain(WishOutcome& outcome, const Problem& p, std::size_t unknown, const 
     std::string name;
     if (held_back) {
         outcome.limit = Limit::margin;
-        outcome.reason = "Turning up further would bring the stage closer to ringing than its target allows.";
+        outcome.reason = translate(
+            "listening", "Turning up further would bring the stage closer to ringing than its target allows.");
     } else if (loudspeaker_is_full(p, energies, unknown, name)) {
         outcome.limit = Limit::loudspeaker;
-        outcome.reason = fmt::format("{} can give no more: it is at its largest level.", name);
+        outcome.reason =
+            fmt::format(fmt::runtime(translate("listening", "{} can give no more: it is at its largest level.")), name);
     } else if (outcome.wish.kind == WishKind::own_level) {
         outcome.limit = Limit::range;
-        outcome.reason = "The level that this takes is out of range, or her own acoustic sound is louder already.";
+        outcome.reason = translate(
+            "listening", "The level that this takes is out of range, or her own acoustic sound is louder already.");
     } else {
         outcome.limit = Limit::neighbour;
-        outcome.reason = "What others send or play is in the way: more for one takes the same from another.";
+        outcome.reason =
+            translate("listening", "What others send or play is in the way: more for one takes the same from another.");
     }
 }
 }  // namespace
@@ -185,8 +190,9 @@ SendSolution solve_sends(const Show& show, const std::vector<Wish>& wishes, cons
         const int ear = index_by_id(show.performers, wish.performer);
         const bool can = ear >= 0 && before.ears[static_cast<std::size_t>(ear)].has_own_send();
         if (can) open.push_back(&wish);
-        solution.outcomes.push_back({wish, std::nullopt, std::nullopt, false, can ? Limit::none : Limit::no_own_send,
-                                     can ? "" : "Nothing of her own is in the mix that she hears."});
+        solution.outcomes.push_back(
+            {wish, std::nullopt, std::nullopt, false, can ? Limit::none : Limit::no_own_send,
+             can ? std::string() : translate("listening", "Nothing of her own is in the mix that she hears.")});
     }
     const Problem p = problem_of(show, open);
     std::vector<double> factors = open.empty() ? std::vector<double>{} : solve_factors(p, open);
