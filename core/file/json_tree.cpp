@@ -208,6 +208,10 @@ std::string in_quotes(std::string_view text) {
     }
 }
 
+std::string in_quotes_lossy(std::string_view text) {
+    return json(text).dump(-1, ' ', false, json::error_handler_t::replace);
+}
+
 std::string pointer_token(std::string_view key) {
     std::string out;
     for (const char c : key) {

@@ -42,6 +42,8 @@ std::string text_of(const Value& value);
 std::string shown(const Value& value);
 /// A string as JSON text, quotes included. Must be valid UTF-8, else std::invalid_argument.
 std::string in_quotes(std::string_view text);
+/// The same for any bytes: those that are no UTF-8 are replaced.
+std::string in_quotes_lossy(std::string_view text);
 /// A key as a token of a JSON pointer (RFC 6901: ~ and / escaped).
 std::string pointer_token(std::string_view key);
 

@@ -29,7 +29,8 @@ class Checker {
         for (std::size_t i = 0; i < list.size() && !error; ++i) {
             const std::string place = pointer + "/" + std::to_string(i) + "/id";
             const auto [first, fresh] = places_.try_emplace(list[i].id, place);
-            if (!fresh) error = FileError{place, in_quotes(list[i].id), "an id of its own (" + first->second + " has it)"};
+            if (!fresh)
+                error = FileError{place, in_quotes(list[i].id), "an id of its own (" + first->second + " has it)"};
         }
     }
     void count() {
