@@ -6,12 +6,11 @@
 #include <array>
 #include <cmath>
 
+#include "core/units/lengths.h"
 #include "core/units/translate.h"
 
 namespace howlmap::report {
 namespace {
-constexpr double kMetresPerInch = 0.0254;
-
 std::string filled(const char* english) { return translate("report", english); }
 
 template <class... Args>
@@ -99,9 +98,7 @@ std::string peak_words(const PeakFilter& filter) {
 }
 
 std::string distance_words(double metres, Units units) {
-    if (units == Units::metric) return fmt::format("{:.2f} m", metres);
-    const auto inches = static_cast<long>(std::llround(std::abs(metres) / kMetresPerInch));
-    return fmt::format("{}{}' {}\"", metres < 0.0 && inches > 0 ? "-" : "", inches / 12, inches % 12);
+    return length_text(metres, units == Units::imperial ? LengthUnit::feet : LengthUnit::metres);
 }
 
 std::string listed(const std::vector<std::string>& names) {
