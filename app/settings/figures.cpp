@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/settings/figures.h"
+
+#include <cmath>
+
+#include "core/report/check_text.h"
+#include "core/report/words.h"
+
+namespace howlmap::app {
+
+QString hz_text(double hz) { return qstr(report::hz_words(hz)); }
+QString band_text(double nominal_hz) { return qstr(report::band_words(nominal_hz)); }
+QString margin_text(std::optional<double> db) { return qstr(report::margin_words(db)); }
+QString gain_text(double db) {
+    const double rounded = std::round(db * 10.0) / 10.0 + 0.0;  // no "-0.0"
+    return QStringLiteral("%1%2 dB").arg(rounded < 0.0 ? QString() : QStringLiteral("+")).arg(rounded, 0, 'f', 1);
+}
+QString note_text(const Ring& ring) { return qstr(report::note_words(ring)); }
+QString name_text(const Show& show, const std::string& id) { return qstr(report::object_name(show, id)); }
+
+std::optional<double> count_on(const AnalysisResult& result) {
+    return result.tolerance ? result.tolerance->margin_p05_db : std::nullopt;
+}
+
+}  // namespace howlmap::app
