@@ -14,7 +14,14 @@ namespace {
 
 constexpr double kStillDbPerS = 0.05;  ///< slower than this nobody waits for
 
-std::string waves_words(double waves) { return fmt::format("{:.1f}", waves); }
+/// Whole where it is whole to a tenth: "5 whole waves", "0.5 waves".
+std::string waves_words(double waves) {
+    const double whole = std::round(waves);
+    if (whole == 1.0 && std::abs(waves - whole) < 0.05) return translate("report", "one whole wave");
+    if (whole > 1.0 && std::abs(waves - whole) < 0.05)
+        return fmt::format(fmt::runtime(translate("report", "{:.0f} whole waves")), whole);
+    return fmt::format(fmt::runtime(translate("report", "{:.1f} waves")), waves);
+}
 
 }  // namespace
 
@@ -41,7 +48,7 @@ std::string note_words(const Ring& ring) { return fmt::format("{} {:+.0f} c", ri
 std::string ring_words(const Show& show, const Ring& ring) {
     const std::string from = object_name(show, ring.strongest_loudspeaker),
                       to = object_name(show, ring.strongest_input);
-    return fmt::format(fmt::runtime(translate("report", "{} is {} whole waves from {} to {}")), hz_words(ring.hz),
+    return fmt::format(fmt::runtime(translate("report", "{} is {} from {} to {}")), hz_words(ring.hz),
                        waves_words(ring.whole_waves), from, to);
 }
 
