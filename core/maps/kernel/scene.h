@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a kernel is given: plain arrays, no show.
+#pragma once
+#include <array>
+#include <cstdint>
+#include <vector>
+
+#include "core/geometry/pose.h"
+#include "core/maps/kernel/rows.h"
+
+namespace howlmap::maps {
+
+/// Up to 16 places. Coordinates in m; surplus ones repeat the last.
+struct Tile {
+    alignas(64) std::array<double, kTile> x, y, z;
+    int cells = 0;
+    int first = 0;  ///< index of its first cell in the order of the tiles
+};
+
+/// One way to a cell: the fixed end mirrored in a plane. For the floor, whose height may depend on the cell, `plane` is
+/// not used.
+struct Image {
+    Via via = Via::direct;
+    double plane = 0.0;
+};
+
+/// What stays where it is while the other end stands at the cells: a loudspeaker (cells hear) or a receiver (cells
+/// sound).
+struct FixedEnd {
+    Vec3 position;
+    Frame frame;
+    std::array<Image, kVias> images;
+    int image_count = 0;
+    const double* floor_z = nullptr;  ///< height of the common floor by cell, in the order of the tiles; null: 0
+    const DirectivityRows* directivity = nullptr;  ///< of the loudspeaker, at whichever end
+    const DirectivityRows* pattern = nullptr;      ///< of the receiver; null: first order
+    float first_order = 1.0f;                      ///< a of the receiver
+
+    const float* weights = nullptr;  ///< by column, octave, (re, im), lane: drive of this end, halved
+    const float* fine_re = nullptr;  ///< at the fine frequencies, halved
+    const float* fine_im = nullptr;
+    const float* narrow = nullptr;  ///< by narrow block, (re, im), lane: halved
+};
+
+/// 16 frequencies close to each other that the sweep may step over.
+struct NarrowBlock {
+    int bin = 0;                                  ///< the swept bin nearest to them
+    alignas(64) std::array<float, kBlock> waves;  ///< f / c, 1/m
+    alignas(64) std::array<float, kBlock> bins;   ///< distance from the bin, in bins
+};
+
+/// What is at the cells: a receiver, or a loudspeaker.
+struct CellEnd {
+    bool sounds = false;
+    Frame frame;         ///< its axes, unless it is aimed
+    bool aimed = false;  ///< at `target`, wherever it stands, with its roll
+    Vec3 target;
+    double roll_deg = 0.0;
+};
+
+/// Sum over all ends and images of a swept field, of which the largest magnitude is wanted.
+struct Field {
+    std::vector<FixedEnd> ends;
+    CellEnd cell;
+    const AirRows* air = nullptr;                          ///< for kSwept
+    std::array<float, kBinsPerOctave> base_waves{};        ///< f / c of the lowest octave's bins, 1/m
+    std::array<bool, kColumns> columns{true, true, true};  ///< columns that hold wanted frequencies
+    const float* fine_waves = nullptr;                     ///< f / c of the fine frequencies
+    std::vector<NarrowBlock> narrow;
+    bool sweep = true;              ///< false: the narrow blocks alone
+    bool refine = true;             ///< look around the peak at the fine frequencies
+    const float* offset = nullptr;  ///< constant part of the field, laid out like weights; null: none
+    const float* offset_fine_re = nullptr;
+    const float* offset_fine_im = nullptr;
+    const float* offset_narrow = nullptr;
+};
+
+/// Largest squared magnitude of a field at a cell, and where: f / c in 1/m.
+struct Peaks {
+    alignas(64) std::array<float, kTile> square{}, waves{};
+};
+
+/// Sum of energies over ends, images and third-octave bands. Weights of an end: energy at 1 m on axis by band, 32 of
+/// them.
+struct EnergyField {
+    std::vector<FixedEnd> ends;
+    CellEnd cell;
+    const AirRows* air = nullptr;  ///< for kBandSweep
+};
+
+}  // namespace howlmap::maps

@@ -1,0 +1,255 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The field of all swept frequencies at the cells of a tile, frequencies in the lanes. Included once for every target.
+//
+// A path's phasor is kept as C = 2 cos(kr) and S = 2 sin(kr). One octave up it is C' = 2 - S^2, S' = S C: two
+// operations and no sine, and well conditioned, so that ten octaves start from one short polynomial. The sums over the
+// images of a loudspeaker stay in registers for all octaves; its complex drive is applied once, not once a path.
+#if defined(HOWLMAP_MAPS_SWEEP_INL) == defined(HWY_TARGET_TOGGLE)
+#ifdef HOWLMAP_MAPS_SWEEP_INL
+#undef HOWLMAP_MAPS_SWEEP_INL
+#else
+#define HOWLMAP_MAPS_SWEEP_INL
+#endif
+
+#include <utility>
+
+#include "core/maps/kernel/geometry-inl.h"
+
+HWY_BEFORE_NAMESPACE();
+namespace howlmap::maps {
+namespace HWY_NAMESPACE {
+
+/// With 32 registers all ten octaves fit at once; with 16 they take two passes.
+#if HWY_TARGET <= HWY_AVX3
+inline constexpr int kPasses = 1;
+#else
+inline constexpr int kPasses = 2;
+#endif
+inline constexpr int kOctavesAPass = kOctavesSwept / kPasses;
+
+/// What is known of an end at compile time: octaves with directivity rows, factors of them (0, 2 or 3), whether the
+/// receiver has a measured pattern, and the octaves in which the nearest air row will do (below 1.3 kHz air takes
+/// less than 0.02 dB/m, so that half a row is far below 0.01 dB).
+template <int Low, int Factors, bool Pattern, int Still>
+struct Shape {
+    static constexpr int kLow = Low, kFactors = Factors, kStill = Still;
+    static constexpr bool kPattern = Pattern;
+};
+
+struct Phasor {
+    V c, s;  // 2 cos, 2 sin
+};
+
+HWY_INLINE Phasor Doubled(Phasor p) { return {hn::NegMulAdd(p.s, p.s, Number(2.0f)), hn::Mul(p.s, p.c)}; }
+
+/// Phasor of a distance (two floats) at frequencies f / c: whole turns are dropped first. Polynomials through Chebyshev
+/// nodes for 2 sin(pi x) and 2 cos(pi x), |x| <= 1/2, largest errors 2e-8 and 1e-7.
+HWY_INLINE Phasor PhasorOf(V metres, V metres_rest, V waves) {
+    const V turns = hn::Mul(metres, waves);
+    const V whole = hn::Round(turns);
+    const V x = hn::MulAdd(metres_rest, waves, hn::MulSub(metres, waves, whole));
+    const V z = hn::Mul(x, x);
+    V s = hn::MulAdd(z, Number(0.1553118246f), Number(-1.196580823f));
+    s = hn::MulAdd(z, s, Number(5.100154773f));
+    s = hn::MulAdd(z, s, Number(-10.33542015f));
+    s = hn::Mul(x, hn::MulAdd(z, s, Number(6.28318528f)));
+    V c = hn::MulAdd(z, Number(0.4393648472f), Number(-2.663745946f));
+    c = hn::MulAdd(z, c, Number(8.116821582f));
+    c = hn::MulAdd(z, c, Number(-9.869585605f));
+    c = hn::MulAdd(z, c, Number(1.999999906f));
+    return Doubled({c, s});
+}
+
+/// A path as one cell sees it.
+struct PathRows {
+    const float *low, *low_next, *air, *air_next, *near, *pattern, *pattern_next;
+    V low_factor[3], high[2], air_share[2], pattern_share[2];
+};
+
+template <class S>
+HWY_INLINE PathRows RowsOf(const FixedEnd& end, const AirRows& air, const Terms& t, int image, std::size_t cell,
+                           int column, std::size_t lane) {
+    PathRows p;
+    const auto number = [&](const Terms::Row& row) HWY_ATTR { return Number(row[cell]); };
+    p.air = air.data.data() + t.air_at[image][cell] + column * air.column_floats + lane;
+    p.air_next = p.air + air.row_floats;
+    p.high[0] = number(t.high[0][image]);
+    p.high[1] = number(t.high[1][image]);
+    if constexpr (S::kLow > 0) {
+        const DirectivityRows& rows = *end.directivity;
+        p.low = rows.data.data() + t.low_at[image][cell] + column * rows.column_floats + lane;
+        p.low_next = p.low + rows.row_floats;
+        p.near = air.data.data() + t.near_at[image][cell] + column * air.column_floats + lane;
+        for (int k = 0; k < S::kFactors; ++k) p.low_factor[k] = number(t.low[k][image]);
+        for (int k = 0; k < 2; ++k) p.air_share[k] = number(t.air[k][image]);
+    }
+    if constexpr (S::kPattern) {
+        p.pattern = end.pattern->data.data() + t.pattern_at[image][cell] + column * end.pattern->column_floats + lane;
+        p.pattern_next = p.pattern + end.pattern->row_floats;
+        for (int k = 0; k < 2; ++k) p.pattern_share[k] = number(t.pattern[k][image]);
+    }
+    return p;
+}
+
+HWY_INLINE V Mixed(const float* a, const float* b, const V* shares) {
+    const F f;
+    return hn::MulAdd(shares[1], hn::Load(f, b), hn::Mul(shares[0], hn::Load(f, a)));
+}
+
+/// Real amplitude of a path in one octave.
+template <class S, int Octave>
+HWY_INLINE V Amplitude(const PathRows& p) {
+    const F f;
+    constexpr int at = Octave * kBlock;
+    V amplitude;
+    if constexpr (Octave < S::kLow) {
+        if constexpr (S::kFactors == 3) {
+            const float* node = p.low + 3 * at;
+            amplitude = hn::Mul(p.low_factor[0], hn::Load(f, node));
+            amplitude = hn::MulAdd(p.low_factor[1], hn::Load(f, node + kBlock), amplitude);
+            amplitude = hn::MulAdd(p.low_factor[2], hn::Load(f, node + 2 * kBlock), amplitude);
+        } else {
+            amplitude = Mixed(p.low + at, p.low_next + at, p.low_factor);
+        }
+        if constexpr (Octave < S::kStill)
+            amplitude = hn::Mul(amplitude, hn::Load(f, p.near + at));
+        else
+            amplitude = hn::Mul(amplitude, Mixed(p.air + at, p.air_next + at, p.air_share));
+    } else {
+        amplitude = Mixed(p.air + at, p.air_next + at, p.high);
+    }
+    if constexpr (S::kPattern)
+        amplitude = hn::Mul(amplitude, Mixed(p.pattern + at, p.pattern_next + at, p.pattern_share));
+    return amplitude;
+}
+
+/// Adds one path to the sums of one octave and goes an octave up.
+template <class S, int Octave>
+HWY_INLINE void AddOctave(const PathRows& p, Phasor& phasor, V& re, V& im) {
+    const V amplitude = Amplitude<S, Octave>(p);
+    re = hn::MulAdd(amplitude, phasor.c, re);
+    im = hn::MulAdd(amplitude, phasor.s, im);
+    phasor = Doubled(phasor);
+}
+
+template <class S, int First, int... O>
+HWY_INLINE void AddPath(std::integer_sequence<int, O...>, const PathRows& p, Phasor& phasor, V* re, V* im) {
+    (AddOctave<S, First + O>(p, phasor, re[O], im[O]), ...);
+}
+
+/// Drive times response, added to the totals of the cell.
+template <bool Begin, int... O>
+HWY_INLINE void AddDriven(std::integer_sequence<int, O...>, const float* weights, const V* re, const V* im,
+                          float* totals) {
+    const F f;
+    const auto add = [&](int o, V h_re, V h_im) HWY_ATTR {
+        const V w_re = hn::Load(f, weights + o * 2 * kBlock), w_im = hn::Load(f, weights + o * 2 * kBlock + kBlock);
+        float* to = totals + o * 2 * kBlock;
+        V sum_re = hn::Mul(h_re, w_re), sum_im = hn::Mul(h_re, w_im);
+        if constexpr (!Begin) {
+            sum_re = hn::MulAdd(h_re, w_re, hn::Load(f, to));
+            sum_im = hn::MulAdd(h_re, w_im, hn::Load(f, to + kBlock));
+        }
+        hn::Store(hn::MulAdd(h_im, w_im, sum_re), f, to);
+        hn::Store(hn::NegMulAdd(h_im, w_re, sum_im), f, to + kBlock);
+    };
+    (add(O, re[O], im[O]), ...);
+}
+
+using PassOctaves = std::make_integer_sequence<int, kOctavesAPass>;
+
+/// One pass over the octaves from First on: all images of an end at one cell and one column.
+template <class S, int First, bool Begin>
+HWY_INLINE void SweepPass(const Field& field, const FixedEnd& end, const Terms& t, std::size_t cell, int column,
+                          std::size_t lane, Scratch::Space& space) {
+    const F f;
+    V re[kOctavesAPass], im[kOctavesAPass];
+    for (int o = 0; o < kOctavesAPass; ++o) re[o] = im[o] = hn::Zero(f);
+    const V waves = hn::LoadU(f, field.base_waves.data() + static_cast<std::size_t>(column * kBlock) + lane);
+    for (int image = 0; image < end.image_count; ++image) {
+        const PathRows p = RowsOf<S>(end, *field.air, t, image, cell, column, lane);
+        Phasor phasor;
+        if constexpr (First == 0)
+            phasor = PhasorOf(Number(t.metres[image][cell]), Number(t.metres_rest[image][cell]), waves);
+        else
+            phasor = {hn::Load(f, space.saved[image][0]), hn::Load(f, space.saved[image][1])};
+        AddPath<S, First>(PassOctaves(), p, phasor, re, im);
+        if constexpr (First == 0 && kPasses > 1) {
+            hn::Store(phasor.c, f, space.saved[image][0]);
+            hn::Store(phasor.s, f, space.saved[image][1]);
+        }
+    }
+    const std::size_t block = static_cast<std::size_t>(column * kOctavesSwept + First) * 2 * kBlock + lane;
+    float* totals = space.totals.data() +
+                    (static_cast<std::size_t>(column) * kTile + cell) * kOctavesSwept * 2 * kBlock +
+                    First * 2 * kBlock + lane;
+    AddDriven<Begin>(PassOctaves(), end.weights + block, re, im, totals);
+}
+
+template <class S, bool Begin>
+HWY_INLINE void SweepColumns(const Field& field, const FixedEnd& end, const Terms& t, const Tile& tile,
+                             Scratch::Space& space) {
+    const F f;
+    for (int column = 0; column < kColumns; ++column) {
+        if (!field.columns[static_cast<std::size_t>(column)]) continue;
+        for (std::size_t lane = 0; lane < kBlock; lane += hn::Lanes(f))
+            for (std::size_t cell = 0; cell < static_cast<std::size_t>(tile.cells); ++cell) {
+                SweepPass<S, 0, Begin>(field, end, t, cell, column, lane, space);
+                if constexpr (kPasses > 1) SweepPass<S, kOctavesAPass, Begin>(field, end, t, cell, column, lane, space);
+            }
+    }
+}
+
+template <int Low, int Factors, bool Pattern>
+HWY_NOINLINE void SweepEnd(const Field& field, const FixedEnd& end, const Terms& t, const Tile& tile, bool begin,
+                           Scratch::Space& space) {
+    using S = Shape<Low, Factors, Pattern, 6>;
+    if (begin)
+        SweepColumns<S, true>(field, end, t, tile, space);
+    else
+        SweepColumns<S, false>(field, end, t, tile, space);
+}
+
+using SweepFunction = void (*)(const Field&, const FixedEnd&, const Terms&, const Tile&, bool, Scratch::Space&);
+
+template <bool Pattern>
+SweepFunction SweepFor(const DirectivityRows& rows) {
+    if (rows.kind == DirectivityRows::Kind::same) return SweepEnd<0, 0, Pattern>;
+    if (rows.kind == DirectivityRows::Kind::radial) return SweepEnd<10, 2, Pattern>;
+    switch (rows.octaves) {
+        case 6:
+            return SweepEnd<6, 3, Pattern>;
+        case 7:
+            return SweepEnd<7, 3, Pattern>;
+        case 8:
+            return SweepEnd<8, 3, Pattern>;
+        default:
+            return SweepEnd<10, 3, Pattern>;
+    }
+}
+
+inline bool HasPattern(const FixedEnd& end) { return end.pattern && end.pattern->kind != DirectivityRows::Kind::same; }
+
+/// Totals of all ends, the constant part of the field included.
+inline void SweepField(const Field& field, const Tile& tile, Scratch::Space& space) {
+    const std::size_t cell_floats = kOctavesSwept * 2 * kBlock;
+    if (field.offset)
+        for (std::size_t column = 0; column < kColumns; ++column)
+            for (std::size_t cell = 0; cell < kTile; ++cell)
+                std::copy_n(field.offset + column * cell_floats, cell_floats,
+                            space.totals.data() + (column * kTile + cell) * cell_floats);
+    bool begin = field.offset == nullptr;
+    for (std::size_t i = 0; i < field.ends.size(); ++i) {
+        const FixedEnd& end = field.ends[i];
+        const SweepFunction sweep =
+            HasPattern(end) ? SweepFor<true>(*end.directivity) : SweepFor<false>(*end.directivity);
+        sweep(field, end, space.terms[i], tile, begin, space);
+        begin = false;
+    }
+}
+
+}  // namespace HWY_NAMESPACE
+}  // namespace howlmap::maps
+HWY_AFTER_NAMESPACE();
+
+#endif

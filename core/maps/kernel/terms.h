@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <cstdint>
+#include <vector>
+
+#include "core/maps/kernel/aligned.h"
+#include "core/maps/kernel/kernel.h"
+#include "core/propagation/paths.h"
+
+namespace howlmap::maps {
+
+/// Everything about the paths between one fixed end and the cells of a tile that does not depend on frequency.
+struct Terms {
+    using Row = float[kTile];
+    using Offsets = std::int32_t[kTile];
+    alignas(64) Row metres[kVias], metres_rest[kVias];  ///< distance as the sum of two numbers
+    alignas(64) Row low[3][kVias];                      ///< factors of the directivity rows
+    alignas(64) Row high[2][kVias];                     ///< factors of the two air rows where directivity is one number
+    alignas(64) Row air[2][kVias];                      ///< shares of the two air rows
+    alignas(64) Row pattern[2][kVias];
+    alignas(64) Offsets low_at[kVias], air_at[kVias], near_at[kVias], pattern_at[kVias];
+};
+
+/// Axes of what is at the cells of a tile.
+struct CellAxes {
+    alignas(64) float forward[3][kTile], right[3][kTile], up[3][kTile];
+};
+
+struct Scratch::Space {
+    std::vector<Terms, LineAllocator<Terms>> terms;  ///< one an end
+    CellAxes axes;
+    Floats totals;                                   ///< by column, cell, octave, (re, im), lane
+    alignas(64) float saved[kVias][2][kBlock];       ///< phasors between two passes over the octaves
+    alignas(64) float unit[3][kTile], there[kTile];  ///< direction to the cell; 1 where the image exists
+};
+
+}  // namespace howlmap::maps
