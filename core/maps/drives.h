@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Complex drives of the ends of a field over frequency, as the kernels want them.
+#pragma once
+#include <functional>
+#include <optional>
+#include <vector>
+
+#include "core/maps/kernel/scene.h"
+#include "core/units/complex.h"
+#include "core/units/job.h"
+
+namespace howlmap::maps {
+
+/// Frequencies that a map asks about, Hz; both the same for a single one.
+struct Range {
+    double low_hz = kLowestHz, high_hz = kHighestHz;
+    bool single() const { return low_hz == high_hz; }
+    bool holds(double hz) const { return low_hz * (1.0 - 1e-7) <= hz && hz <= high_hz * (1.0 + 1e-7); }
+    friend bool operator==(const Range&, const Range&) = default;
+};
+
+/// Drives of `ends` ends at a frequency in Hz, and after them the constant part of the field where there is one. May be
+/// asked from several threads at once.
+struct DriveFunction {
+    std::size_t ends = 0;
+    bool offset = false;
+    std::function<void(double hz, Complex* drives)> at;
+    std::size_t values() const { return ends + (offset ? 1 : 0); }
+};
+
+/// Tables of drives. Drives of ends are halved, because the kernels' phasors have twice the size; frequencies outside
+/// the range are 0. Narrow blocks lie where the drives peak between the swept frequencies: loops close to ringing and
+/// sharp modes of a body.
+struct Drives {
+    struct Of {
+        Floats swept, fine_re, fine_im, narrow;
+    };
+    std::vector<Of> ends;
+    std::optional<Of> offset;
+    std::vector<NarrowBlock> narrow;
+    std::array<float, kBinsPerOctave> base_waves{};  ///< f / c of the lowest octave's bins, 1/m
+    Floats fine_waves;
+    std::array<bool, kColumns> columns{};  ///< those that hold frequencies of the range
+};
+
+/// Asks for all drives; incomplete when cancelled. Given: speed of sound in m/s.
+Drives tabulate(const DriveFunction& function, const Range& range, double speed, const Job& job);
+
+}  // namespace howlmap::maps
