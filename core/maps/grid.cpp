@@ -127,10 +127,11 @@ std::vector<std::uint8_t> cells_within(const MapGrid& grid, const Outline& outli
 tl::expected<MapGrid, MapError> empty_grid(const Show& show, const MapRequest& request) {
     const std::vector<Outline> area = mapped_area(show, request.kind);
     const Box2 box = bounds_of_area(area);
-    MapGrid grid{.kind = request.kind,
-                 .id = request.id,
-                 .unit = unit_of(request),
-                 .step = request.options.step * request.options.coarse};
+    MapGrid grid;
+    grid.kind = request.kind;
+    grid.id = request.id;
+    grid.unit = unit_of(request);
+    grid.step = request.options.step * request.options.coarse;
     if (cell_count(box, grid.step) > static_cast<double>(kMostMapCells))
         return tl::unexpected(MapError{
             MapError::Reason::bad_option,

@@ -171,6 +171,9 @@ inline float WavesOf(const Field& field, int bin) {
     return std::ldexp(field.base_waves[static_cast<std::size_t>(bin % kBinsPerOctave)], place.octave);
 }
 
+/// A peak found later must be higher by more than rounding, so that flat fields name their lowest frequency.
+inline constexpr float kAbove = 1.00001f;
+
 inline NearPeak CellPeak(const Field& field, std::size_t cell, const Scratch::Space& space) {
     NearPeak peak;
     if (field.sweep) {
@@ -178,12 +181,12 @@ inline NearPeak CellPeak(const Field& field, std::size_t cell, const Scratch::Sp
         peak = {swept.square, WavesOf(field, swept.bin)};
         if (field.refine) {
             const NearPeak refined = Refined(field, cell, swept.bin, space);
-            if (refined.square > peak.square) peak = refined;
+            if (refined.square > kAbove * peak.square) peak = refined;
         }
     }
     for (std::size_t block = 0; block < field.narrow.size(); ++block) {
         const NearPeak narrow = NarrowPeak(field, cell, block, space);
-        if (narrow.square > peak.square) peak = narrow;
+        if (narrow.square > kAbove * peak.square) peak = narrow;
     }
     return peak;
 }

@@ -29,7 +29,7 @@ struct Image {
 struct FixedEnd {
     Vec3 position;
     Frame frame;
-    std::array<Image, kVias> images;
+    std::array<Image, kVias> images{};
     int image_count = 0;
     const double* floor_z = nullptr;  ///< height of the common floor by cell, in the order of the tiles; null: 0
     const DirectivityRows* directivity = nullptr;  ///< of the loudspeaker, at whichever end

@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Feedback map: one input moved over the stage, all other channels open as set. Its loop through all loudspeakers is
+// g(f) = |sum of H(cell, l) w_l(f)|, and w does not depend on the cell.
+#include <numeric>
+
+#include "core/loop/loop_model.h"
+#include "core/loop/stability.h"
+#include "core/maps/ends.h"
+#include "core/maps/loop_drives.h"
+#include "core/maps/mapper.h"
+#include "core/maps/run.h"
+#include "core/show/find.h"
+
+namespace howlmap::maps {
+namespace {
+Show without_sends_of(const Show& show, const std::string& input) {
+    Show rest = show;
+    for (Mix& mix : rest.mixes) std::erase_if(mix.sends, [&](const Send& send) { return send.input == input; });
+    return rest;
+}
+
+bool rings(const Show& show, const Job& job) {
+    const LoopModel model(show);
+    if (model.empty()) return false;
+    const auto margin = stability_of(model, false, job).margin_db;
+    return margin && *margin < 0.0;
+}
+
+class FeedbackMapper : public Mapper {
+  public:
+    FeedbackMapper(const Show& show, const Input& input, const Range& range, TableStore& store, const Job& job)
+        : show_(show), input_(input), store_(store), model_(show) {
+        position_ = position_of_input(model_, index_by_id(show.inputs, input.id));
+        if (position_ < 0) return;
+        unstable_ = rings(without_sends_of(show, input.id), job);
+        if (unstable_) return;
+        drives_ = tabulate(feedback_drives(model_, position_), range, model_.surroundings().speed, job);
+    }
+
+    bool draw(MapGrid& grid, const Job& job) override {
+        grid.silent = position_ < 0;
+        grid.unstable_without = unstable_;
+        if (grid.silent || unstable_) return !job.cancelled();
+        CellList cells = cells_of(grid);
+        set_height(cells, input_.position.z);
+        Ends ends(show_, grid, cells, kSwept, store_);
+        const TableStore::Rows pattern = store_.pattern(input_, kSwept);
+        for (const LoopModel::Speaker& speaker : model_.speakers())
+            ends.add_loudspeaker(show_.loudspeakers[static_cast<std::size_t>(speaker.index)],
+                                 ReceiverPattern(input_).a(), pattern);
+        const auto air = ends.air();
+        Field field;
+        field.ends = ends.all();
+        field.cell.frame = frame_of({input_.aim.yaw_deg, input_.aim.pitch_deg, 0.0});
+        field.air = air.get();
+        connect(field, drives_);
+        return run_field(field, cells, model_.surroundings().speed, {}, grid, job);
+    }
+
+  private:
+    const Show& show_;
+    const Input& input_;
+    TableStore& store_;
+    LoopModel model_;
+    int position_ = -1;
+    bool unstable_ = false;
+    Drives drives_;
+};
+}  // namespace
+
+MapperResult feedback_mapper(const Show& show, const MapRequest& request, TableStore& store, const Job& job) {
+    const Input* input = find_by_id(show.inputs, request.id);
+    if (!input) return error(MapError::Reason::unknown_id, "There is no input \"" + request.id + "\".");
+    if (is_line(*input))
+        return error(MapError::Reason::not_possible,
+                     "\"" + request.id + "\" is a line input: it hears no loudspeaker and has no feedback map.");
+    return std::make_unique<FeedbackMapper>(show, *input, range_of(request.options), store, job);
+}
+
+}  // namespace howlmap::maps

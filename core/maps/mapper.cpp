@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/maps/mapper.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+namespace howlmap::maps {
+namespace {
+MapError bad_option(std::string message) { return {MapError::Reason::bad_option, std::move(message)}; }
+}  // namespace
+
+tl::unexpected<MapError> error(MapError::Reason reason, std::string message) {
+    return tl::unexpected(MapError{reason, std::move(message)});
+}
+
+std::optional<MapError> wrong_option(const MapRequest& request) {
+    const MapOptions& options = request.options;
+    if (!(options.step >= kSmallestMapStep && options.step <= kLargestMapStep))
+        return bad_option(fmt::format("A step of {:g} m is not possible: {:g} to {:g} m.", options.step,
+                                      kSmallestMapStep, kLargestMapStep));
+    if (options.coarse < 1 || options.coarse > 64)
+        return bad_option(fmt::format("A coarse factor of {} is not possible: 1 to 64.", options.coarse));
+    if (options.band && (*options.band < 0 || *options.band >= kThirdOctaves))
+        return bad_option(fmt::format("Band {} is not possible: 0 to {}.", *options.band, kThirdOctaves - 1));
+    if (!options.hz) return std::nullopt;
+    if (request.kind == MapKind::level || request.kind == MapKind::wash)
+        return bad_option("A level map shows bands, not one frequency.");
+    if (options.band) return bad_option("A map shows one band or one frequency, not both.");
+    if (!(*options.hz >= kLowestHz && *options.hz <= kHighestHz))
+        return bad_option(fmt::format("{:g} Hz is not possible: {:g} to {:g} Hz.", *options.hz, kLowestHz, kHighestHz));
+    return std::nullopt;
+}
+
+Range range_of(const MapOptions& options) {
+    if (options.hz) return {*options.hz, *options.hz};
+    if (!options.band) return {};
+    const double centre = third_octave_centre(*options.band), half = std::pow(10.0, 0.05);
+    return {std::max(kLowestHz, centre / half), std::min(kHighestHz, centre * half)};
+}
+
+MapperResult mapper_for(const Show& show, const MapRequest& request, TableStore& store, const Job& job) {
+    switch (request.kind) {
+        case MapKind::feedback:
+            return feedback_mapper(show, request, store, job);
+        case MapKind::loudspeaker:
+            return loudspeaker_mapper(show, request, store, job);
+        default:
+            return level_mapper(show, request, store, job);
+    }
+}
+
+void connect(Field& field, const Drives& drives) {
+    for (std::size_t i = 0; i < field.ends.size(); ++i) {
+        const Drives::Of& of = drives.ends[i];
+        FixedEnd& end = field.ends[i];
+        end.weights = of.swept.data();
+        end.fine_re = of.fine_re.data();
+        end.fine_im = of.fine_im.data();
+        end.narrow = of.narrow.data();
+    }
+    if (drives.offset) {
+        field.offset = drives.offset->swept.data();
+        field.offset_fine_re = drives.offset->fine_re.data();
+        field.offset_fine_im = drives.offset->fine_im.data();
+        field.offset_narrow = drives.offset->narrow.data();
+    }
+    field.base_waves = drives.base_waves;
+    field.columns = drives.columns;
+    field.fine_waves = drives.fine_waves.data();
+    field.narrow = drives.narrow;
+    field.sweep = field.refine = drives.columns[0] || drives.columns[1] || drives.columns[2];
+}
+
+}  // namespace howlmap::maps

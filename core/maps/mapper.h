@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A map made ready: everything that does not depend on the cells is known, and grids of any step can be drawn.
+#pragma once
+#include <memory>
+
+#include "core/maps/drives.h"
+#include "core/maps/maps.h"
+#include "core/maps/table_store.h"
+#include "core/show/show.h"
+
+namespace howlmap::maps {
+
+class Mapper {
+  public:
+    virtual ~Mapper() = default;
+    /// Fills the values of an empty grid (or marks why there are none). Returns false when cancelled.
+    virtual bool draw(MapGrid& grid, const Job& job) = 0;
+};
+
+/// Mappers refer to the show and the store, which must outlive them.
+using MapperResult = tl::expected<std::unique_ptr<Mapper>, MapError>;
+MapperResult feedback_mapper(const Show& show, const MapRequest& request, TableStore& store, const Job& job);
+MapperResult loudspeaker_mapper(const Show& show, const MapRequest& request, TableStore& store, const Job& job);
+MapperResult level_mapper(const Show& show, const MapRequest& request, TableStore& store, const Job& job);
+
+/// The mapper for a request whose options have been checked.
+MapperResult mapper_for(const Show& show, const MapRequest& request, TableStore& store, const Job& job);
+/// Steps, bands and frequencies within their limits, and each option where it applies.
+std::optional<MapError> wrong_option(const MapRequest& request);
+
+/// Frequencies that the options ask for.
+Range range_of(const MapOptions& options);
+tl::unexpected<MapError> error(MapError::Reason reason, std::string message = {});
+
+/// Points a field at its drives: weights of the ends, constant part, frequencies.
+void connect(Field& field, const Drives& drives);
+
+}  // namespace howlmap::maps
