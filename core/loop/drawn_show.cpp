@@ -4,7 +4,6 @@
 #include <algorithm>
 
 namespace howlmap {
-namespace {
 void disturb(Vec3& position, Aim& aim, const Tolerance& tolerance, const DrawNumbers& numbers, std::uint64_t& i) {
     position.x += tolerance.position_m * numbers.both_ways(i++);
     position.y += tolerance.position_m * numbers.both_ways(i++);
@@ -12,7 +11,6 @@ void disturb(Vec3& position, Aim& aim, const Tolerance& tolerance, const DrawNum
     aim.yaw_deg += tolerance.aim_deg * numbers.both_ways(i++);
     aim.pitch_deg += tolerance.aim_deg * numbers.both_ways(i++);
 }
-}  // namespace
 
 DrawLayout::DrawLayout(const Show& show) {
     const auto heard =

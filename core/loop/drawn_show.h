@@ -21,6 +21,9 @@ struct DrawnShow {
     std::vector<double> phases;  ///< rad, by loudspeaker
 };
 
+/// Moves and turns one thing by five numbers, from the i-th on; i then stands behind them.
+void disturb(Vec3& position, Aim& aim, const Tolerance& tolerance, const DrawNumbers& numbers, std::uint64_t& i);
+
 /// Draw d of a show. Poses, send levels and temperature differ from the given show, nothing else.
 DrawnShow draw_show(const Show& show, const DrawLayout& layout, const DrawNumbers& numbers);
 

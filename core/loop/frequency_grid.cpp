@@ -20,12 +20,6 @@ void add_resonances(LoopTiming& timing, const LoopModel::In& in) {
         for (const BodyBank::Mode& mode : in.response.body()->modes) timing.resonances.push_back({mode.hz, mode.q});
 }
 
-/// Group delay in s of a resonance at a frequency: that of a pole pair, 2 Q / w0 at its centre.
-double group_delay(const LoopTiming::Resonance& resonance, double hz) {
-    const double detune = 2.0 * resonance.sharpness * (hz - resonance.hz) / resonance.hz;
-    return resonance.sharpness / (kPi * resonance.hz) / (1.0 + detune * detune);
-}
-
 /// Limits of the pieces within which no resonance's group delay varies much.
 std::vector<double> pieces(const LoopTiming& timing) {
     std::vector<double> limits{kLowestHz, kHighestHz};
@@ -44,6 +38,11 @@ std::vector<double> pieces(const LoopTiming& timing) {
     return limits;
 }
 }  // namespace
+
+double LoopTiming::Resonance::group_delay(double f) const {
+    const double detune = 2.0 * sharpness * (f - hz) / hz;
+    return sharpness / (kPi * hz) / (1.0 + detune * detune);
+}
 
 LoopTiming timing_of(const LoopModel& model) {
     LoopTiming timing;
@@ -74,8 +73,8 @@ std::vector<double> frequency_grid(const LoopTiming& timing, double steps) {
         const double low = limits[i], high = limits[i + 1];
         double low_delay = timing.spread_s, high_delay = timing.spread_s;
         for (const auto& resonance : timing.resonances) {
-            low_delay = std::max(low_delay, timing.spread_s + group_delay(resonance, low));
-            high_delay = std::max(high_delay, timing.spread_s + group_delay(resonance, high));
+            low_delay = std::max(low_delay, timing.spread_s + resonance.group_delay(low));
+            high_delay = std::max(high_delay, timing.spread_s + resonance.group_delay(high));
         }
         const double turns = std::max(low_delay, high_delay) * (high - low);
         const int count = std::max(1, static_cast<int>(std::ceil(turns * steps)));

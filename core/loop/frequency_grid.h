@@ -12,6 +12,8 @@ struct LoopTiming {
     double spread_s = 0.0;  ///< how far any path of any loop lies from it at most
     struct Resonance {
         double hz, sharpness;
+        /// Group delay in s at a frequency: that of a pole pair, Q / (pi hz) at its centre.
+        double group_delay(double f) const;
     };
     std::vector<Resonance> resonances;  ///< of all filters and bodies
 };

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/loop/tolerance.h"
 
+#include <oneapi/tbb/enumerable_thread_specific.h>
 #include <oneapi/tbb/parallel_for.h>
 
 #include <algorithm>
@@ -9,6 +10,7 @@
 #include <limits>
 #include <map>
 
+#include "core/loop/blocks/block_scan.h"
 #include "core/loop/drawn_show.h"
 #include "core/loop/room_field.h"
 #include "core/loop/stability.h"
@@ -85,14 +87,17 @@ ToleranceFigures figures_of(const std::vector<std::optional<DrawnMargin>>& margi
 }
 
 std::optional<ToleranceFigures> tolerance_figures(const Show& show, const Job& job) {
-    const Draws draws(show);
     std::vector<std::optional<DrawnMargin>> margins(static_cast<std::size_t>(show.tolerance.draws));
-    std::atomic<std::size_t> done = 0;
-    tbb::parallel_for(std::size_t{0}, margins.size(), [&](std::size_t d) {
-        if (job.cancelled()) return;
-        margins[d] = draws.margin(d);
-        job.report(static_cast<double>(++done) / static_cast<double>(margins.size()));
-    });
+    const BlockModel shared(show);
+    if (!shared.model().empty()) {
+        std::atomic<std::size_t> done = 0;
+        tbb::enumerable_thread_specific<BlockScan> scans([&] { return BlockScan(shared); });
+        tbb::parallel_for(std::size_t{0}, margins.size(), [&](std::size_t d) {
+            if (job.cancelled()) return;
+            margins[d] = scans.local().margin(d);
+            job.report(static_cast<double>(++done) / static_cast<double>(margins.size()));
+        });
+    }
     if (job.cancelled()) return std::nullopt;
     return figures_of(margins, show.tolerance.seed);
 }

@@ -73,17 +73,24 @@ Path direct_path(Vec3 source, Vec3 receiver) {
     return {Via::direct, size, std::max(size, kNearestM), unit, -unit};
 }
 
-std::vector<Path> paths_between(Vec3 source, Vec3 receiver, const Planes& planes) {
-    std::vector<Path> paths{direct_path(source, receiver)};
+std::size_t paths_between(Vec3 source, Vec3 receiver, const Planes& planes, std::array<Path, kVias>& paths) {
+    paths[0] = direct_path(source, receiver);
+    std::size_t count = 1;
     for (int i = 1; i < kVias; ++i) {
         const auto via = static_cast<Via>(i);
         const auto& plane = planes[static_cast<std::size_t>(i)];
         if (!plane || !is_inside(via, *plane, source) || !is_inside(via, *plane, receiver)) continue;
         const Vec3 out = mirrored(via, *plane, receiver) - source, in = mirrored(via, *plane, source) - receiver;
         const double size = length(out);
-        paths.push_back({via, size, std::max(size, kNearestM), unit_or_zero(out, size), unit_or_zero(in, size)});
+        paths[count++] = {via, size, std::max(size, kNearestM), unit_or_zero(out, size), unit_or_zero(in, size)};
     }
-    return paths;
+    return count;
+}
+
+std::vector<Path> paths_between(Vec3 source, Vec3 receiver, const Planes& planes) {
+    std::array<Path, kVias> paths;
+    const std::size_t count = paths_between(source, receiver, planes, paths);
+    return {paths.begin(), paths.begin() + static_cast<std::ptrdiff_t>(count)};
 }
 
 }  // namespace howlmap

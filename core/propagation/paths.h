@@ -38,6 +38,8 @@ bool is_inside(Via via, double plane, Vec3 point);
 
 /// Direct path first, then an image for each plane that has both points strictly on its inner side.
 std::vector<Path> paths_between(Vec3 source, Vec3 receiver, const Planes& planes);
+/// The same into an array; returns how many there are.
+std::size_t paths_between(Vec3 source, Vec3 receiver, const Planes& planes, std::array<Path, kVias>& paths);
 /// The direct path alone.
 Path direct_path(Vec3 source, Vec3 receiver);
 

@@ -1,0 +1,277 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/loop/blocks/block_kernel.h"
+
+#include <cmath>
+
+// clang-format off
+#undef HWY_TARGET_INCLUDE
+#define HWY_TARGET_INCLUDE "core/loop/blocks/block_kernel.cpp"
+#include "hwy/foreach_target.h"  // IWYU pragma: keep
+#include "hwy/highway.h"
+#include "hwy/contrib/math/math-inl.h"
+// clang-format on
+
+HWY_BEFORE_NAMESPACE();
+namespace howlmap::HWY_NAMESPACE {
+namespace hn = hwy::HWY_NAMESPACE;
+
+using D = hn::CappedTag<double, kBlockPoints>;
+using V = hn::Vec<D>;
+
+/// A complex number in each lane.
+struct C {
+    V re, im;
+};
+
+HWY_INLINE C LoadC(const Lanes& value, std::size_t at) {
+    const D d;
+    return {hn::Load(d, value.re + at), hn::Load(d, value.im + at)};
+}
+HWY_INLINE void StoreC(C value, Lanes& to, std::size_t at) {
+    const D d;
+    hn::Store(value.re, d, to.re + at);
+    hn::Store(value.im, d, to.im + at);
+}
+HWY_INLINE C ZeroC() {
+    const D d;
+    return {hn::Zero(d), hn::Zero(d)};
+}
+HWY_INLINE C AddC(C a, C b) { return {hn::Add(a.re, b.re), hn::Add(a.im, b.im)}; }
+HWY_INLINE C SubC(C a, C b) { return {hn::Sub(a.re, b.re), hn::Sub(a.im, b.im)}; }
+HWY_INLINE C MulC(C a, C b) {
+    return {hn::NegMulAdd(a.im, b.im, hn::Mul(a.re, b.re)), hn::MulAdd(a.im, b.re, hn::Mul(a.re, b.im))};
+}
+HWY_INLINE C MulAddC(C a, C b, C sum) {
+    return {hn::NegMulAdd(a.im, b.im, hn::MulAdd(a.re, b.re, sum.re)),
+            hn::MulAdd(a.im, b.re, hn::MulAdd(a.re, b.im, sum.im))};
+}
+HWY_INLINE C ScaleC(C a, V scale) { return {hn::Mul(a.re, scale), hn::Mul(a.im, scale)}; }
+HWY_INLINE V NormC(C a) { return hn::MulAdd(a.re, a.re, hn::Mul(a.im, a.im)); }
+/// 1 / a; a tiny denominator is held, so that equal guesses give a large number rather than infinity.
+HWY_INLINE C InverseC(C a) {
+    const D d;
+    const V size = hn::Div(hn::Set(d, 1.0), hn::Max(NormC(a), hn::Set(d, 1e-60)));
+    return {hn::Mul(a.re, size), hn::Neg(hn::Mul(a.im, size))};
+}
+
+/// exp(-2 pi j turns) for any number of turns: the whole ones are taken off, then half-angle polynomials (Chebyshev
+/// fits, error below 1e-9) of pi times what is left.
+HWY_INLINE C Phasor(V turns) {
+    const D d;
+    const V t = hn::Sub(turns, hn::Round(turns));
+    const V u = hn::Mul(t, t);
+    V s = hn::Set(d, -0.00702838646247983);
+    s = hn::MulAdd(s, u, hn::Set(d, 0.08205040183293022));
+    s = hn::MulAdd(s, u, hn::Set(d, -0.599252197826047));
+    s = hn::MulAdd(s, u, hn::Set(d, 2.550163318946751));
+    s = hn::MulAdd(s, u, hn::Set(d, -5.16771276462449));
+    s = hn::Mul(hn::MulAdd(s, u, hn::Set(d, 3.1415926535362884)), t);
+    V c = hn::Set(d, -0.024396324351982912);
+    c = hn::MulAdd(c, u, hn::Set(d, 0.23493731381518046));
+    c = hn::MulAdd(c, u, hn::Set(d, -1.3352120030493495));
+    c = hn::MulAdd(c, u, hn::Set(d, 4.058709159556045));
+    c = hn::MulAdd(c, u, hn::Set(d, -4.9348021370788));
+    c = hn::MulAdd(c, u, hn::Set(d, 0.9999999997799037));
+    const V twice = hn::Add(s, s);
+    return {hn::NegMulAdd(twice, s, hn::Set(d, 1.0)), hn::Neg(hn::Mul(twice, c))};
+}
+
+void SumLegs(const LegInBlock* HWY_RESTRICT legs, std::size_t count, Lanes& sum) {
+    const D d;
+    for (std::size_t at = 0; at < kBlockPoints; at += hn::Lanes(d)) {
+        const V index = hn::Iota(d, static_cast<double>(at));
+        C total = ZeroC();
+        for (std::size_t i = 0; i < count; ++i) {
+            const V turns = hn::MulAdd(index, hn::Set(d, legs[i].turns_step), hn::Set(d, legs[i].turns));
+            const V gain = hn::MulAdd(index, hn::Set(d, legs[i].slope), hn::Set(d, legs[i].gain));
+            const C phasor = Phasor(turns);
+            total.re = hn::MulAdd(phasor.re, gain, total.re);
+            total.im = hn::MulAdd(phasor.im, gain, total.im);
+        }
+        StoreC(total, sum, at);
+    }
+}
+
+/// exp(x) for x <= 0, 0 below -700.
+HWY_INLINE V ExpDown(V x) {
+    const D d;
+    return hn::Exp(d, hn::Max(x, hn::Set(d, -700.0)));
+}
+
+void GainsOfLeg(const LegGains& leg, std::size_t count, double* HWY_RESTRICT gains) {
+    const D d;
+    // Arrays are padded to whole vectors by their owner.
+    for (std::size_t i = 0; i < count; i += hn::Lanes(d)) {
+        V exponent = hn::Mul(hn::LoadU(d, leg.air + i), hn::Set(d, -leg.metres));
+        if (leg.across) {
+            const V square = hn::MulAdd(hn::LoadU(d, leg.across + i), hn::Set(d, leg.across_weight),
+                                        hn::Mul(hn::LoadU(d, leg.above + i), hn::Set(d, leg.above_weight)));
+            const V left = ExpDown(hn::Mul(square, hn::Set(d, leg.decay)));
+            exponent = hn::NegMulAdd(hn::Set(d, leg.depth), hn::Sub(hn::Set(d, 1.0), left), exponent);
+        }
+        V gain = hn::Mul(ExpDown(exponent), hn::Set(d, leg.factor));
+        if (leg.scale) gain = hn::Mul(gain, hn::LoadU(d, leg.scale + i));
+        hn::StoreU(gain, d, gains + i);
+    }
+}
+
+/// A[input, bus]: what each input hears, times B P, of what each bus sends.
+HWY_INLINE void HeardFromBuses(const Wiring& w, const Lanes* h, const Lanes* hears, const Lanes* speaks, std::size_t at,
+                               Lanes* heard) {
+    for (std::size_t c = 0; c < w.inputs; ++c) {
+        for (std::size_t m = 0; m < w.buses; ++m) StoreC(ZeroC(), heard[c * w.buses + m], at);
+        for (std::size_t slot = 0; slot < w.slots.size(); ++slot) {
+            Lanes& sum = heard[c * w.buses + w.slots[slot].bus];
+            StoreC(
+                MulAddC(LoadC(h[c * w.speakers + w.slots[slot].speaker], at), LoadC(speaks[slot], at), LoadC(sum, at)),
+                sum, at);
+        }
+        const C factor = LoadC(hears[c], at);
+        for (std::size_t m = 0; m < w.buses; ++m) {
+            Lanes& value = heard[c * w.buses + m];
+            StoreC(MulC(LoadC(value, at), factor), value, at);
+        }
+    }
+}
+
+void LoopMatrix(const Wiring& w, const Lanes* h, const Lanes* hears, const Lanes* speaks, Lanes* heard,
+                Lanes* HWY_RESTRICT matrix) {
+    const D d;
+    const std::size_t n = w.size();
+    const bool by_inputs = w.by_inputs();
+    for (std::size_t at = 0; at < kBlockPoints; at += hn::Lanes(d)) {
+        HeardFromBuses(w, h, hears, speaks, at, heard);
+        for (std::size_t i = 0; i < n; ++i)
+            for (std::size_t j = 0; j < n; ++j) {
+                C sum = ZeroC();
+                for (std::size_t k = 0; k < (by_inputs ? w.buses : w.inputs); ++k) {
+                    const double send = by_inputs ? w.sends[k * w.inputs + j] : w.sends[i * w.inputs + k];
+                    if (send == 0.0) continue;
+                    const C value = LoadC(heard[by_inputs ? i * w.buses + k : k * w.buses + j], at);
+                    sum.re = hn::MulAdd(value.re, hn::Set(d, send), sum.re);
+                    sum.im = hn::MulAdd(value.im, hn::Set(d, send), sum.im);
+                }
+                StoreC(sum, matrix[i * n + j], at);
+            }
+    }
+}
+
+void MultiplyMatrices(const Lanes* HWY_RESTRICT a, const Lanes* HWY_RESTRICT b, std::size_t n,
+                      Lanes* HWY_RESTRICT product) {
+    const D d;
+    for (std::size_t at = 0; at < kBlockPoints; at += hn::Lanes(d))
+        for (std::size_t i = 0; i < n; ++i)
+            for (std::size_t j = 0; j < n; ++j) {
+                C sum = ZeroC();
+                for (std::size_t k = 0; k < n; ++k)
+                    sum = MulAddC(LoadC(a[i * n + k], at), LoadC(b[k * n + j], at), sum);
+                StoreC(sum, product[i * n + j], at);
+            }
+}
+
+void FrobeniusSquare(const Lanes* HWY_RESTRICT matrix, std::size_t n, RealLanes& square) {
+    const D d;
+    for (std::size_t at = 0; at < kBlockPoints; at += hn::Lanes(d)) {
+        V sum = hn::Zero(d);
+        for (std::size_t i = 0; i < n * n; ++i) sum = hn::Add(sum, NormC(LoadC(matrix[i], at)));
+        hn::Store(sum, d, square.v + at);
+    }
+}
+
+void TraceOfProduct(const Lanes* HWY_RESTRICT a, const Lanes* HWY_RESTRICT b, std::size_t n, Lanes& trace) {
+    const D d;
+    for (std::size_t at = 0; at < kBlockPoints; at += hn::Lanes(d)) {
+        C sum = ZeroC();
+        for (std::size_t i = 0; i < n; ++i)
+            for (std::size_t k = 0; k < n; ++k) sum = MulAddC(LoadC(a[i * n + k], at), LoadC(b[k * n + i], at), sum);
+        StoreC(sum, trace, at);
+    }
+}
+
+/// Coefficients a_1 .. a_n of z^n + a_1 z^(n-1) + .. + a_n from the power sums of its roots.
+HWY_INLINE void NewtonIdentities(const Lanes* sums, std::size_t n, std::size_t at, Lanes* coefficients) {
+    const D d;
+    for (std::size_t k = 1; k <= n; ++k) {
+        C total = LoadC(sums[k - 1], at);
+        for (std::size_t i = 1; i < k; ++i)
+            total = MulAddC(LoadC(coefficients[i - 1], at), LoadC(sums[k - i - 1], at), total);
+        StoreC(ScaleC(total, hn::Set(d, -1.0 / static_cast<double>(k))), coefficients[k - 1], at);
+    }
+}
+
+/// One step of Aberth's iteration for root i; returns the square of its change.
+HWY_INLINE V AberthStep(const Lanes* coefficients, std::size_t n, std::size_t i, std::size_t at, Lanes* roots) {
+    const D d;
+    const C z = LoadC(roots[i], at);
+    C value = {hn::Set(d, 1.0), hn::Zero(d)}, slope = ZeroC();
+    for (std::size_t k = 0; k < n; ++k) {
+        slope = MulAddC(slope, z, value);
+        value = MulAddC(value, z, LoadC(coefficients[k], at));
+    }
+    C others = ZeroC();
+    for (std::size_t j = 0; j < n; ++j)
+        if (j != i) others = AddC(others, InverseC(SubC(z, LoadC(roots[j], at))));
+    // w = p / (p' - p sum 1 / (z - z_j))
+    const C change = MulC(value, InverseC(SubC(slope, MulC(value, others))));
+    StoreC(SubC(z, change), roots[i], at);
+    // Roots close to 0 do not matter and converge slowly where there are several.
+    const V counts = hn::IfThenElseZero(hn::Gt(NormC(z), hn::Set(d, 0.01)), NormC(change));
+    return counts;
+}
+
+void RootsFromPowerSums(const Lanes* HWY_RESTRICT sums, std::size_t n, Lanes* HWY_RESTRICT roots) {
+    const D d;
+    Lanes coefficients[kMostRoots];
+    for (std::size_t at = 0; at < kBlockPoints; at += hn::Lanes(d)) {
+        NewtonIdentities(sums, n, at, coefficients);
+        for (std::size_t i = 0; i < n; ++i) {
+            const double angle = 6.283185307179586 * static_cast<double>(i) / static_cast<double>(n) + 0.4;
+            StoreC({hn::Set(d, 0.7 * std::cos(angle)), hn::Set(d, 0.7 * std::sin(angle))}, roots[i], at);
+        }
+        for (int pass = 0; pass < 40; ++pass) {
+            V largest = hn::Zero(d);
+            for (std::size_t i = 0; i < n; ++i) largest = hn::Max(largest, AberthStep(coefficients, n, i, at, roots));
+            if (hn::AllTrue(d, hn::Lt(largest, hn::Set(d, 1e-12)))) break;  // the next step would be 1e-18 or so
+        }
+    }
+}
+
+}  // namespace howlmap::HWY_NAMESPACE
+HWY_AFTER_NAMESPACE();
+
+#if HWY_ONCE
+namespace howlmap {
+HWY_EXPORT(SumLegs);
+HWY_EXPORT(GainsOfLeg);
+HWY_EXPORT(LoopMatrix);
+HWY_EXPORT(MultiplyMatrices);
+HWY_EXPORT(FrobeniusSquare);
+HWY_EXPORT(TraceOfProduct);
+HWY_EXPORT(RootsFromPowerSums);
+
+void sum_legs(const LegInBlock* legs, std::size_t count, Lanes& sum) {
+    HWY_DYNAMIC_DISPATCH(SumLegs)(legs, count, sum);
+}
+void leg_gains(const LegGains& leg, std::size_t count, double* gains) {
+    HWY_DYNAMIC_DISPATCH(GainsOfLeg)(leg, count, gains);
+}
+void loop_matrix(const Wiring& wiring, const Lanes* h, const Lanes* hears, const Lanes* speaks, Lanes* scratch,
+                 Lanes* matrix) {
+    HWY_DYNAMIC_DISPATCH(LoopMatrix)(wiring, h, hears, speaks, scratch, matrix);
+}
+void multiply_matrices(const Lanes* a, const Lanes* b, std::size_t n, Lanes* product) {
+    HWY_DYNAMIC_DISPATCH(MultiplyMatrices)(a, b, n, product);
+}
+RealLanes frobenius_square(const Lanes* matrix, std::size_t n) {
+    RealLanes square;
+    HWY_DYNAMIC_DISPATCH(FrobeniusSquare)(matrix, n, square);
+    return square;
+}
+void trace_of_product(const Lanes* a, const Lanes* b, std::size_t n, Lanes& trace) {
+    HWY_DYNAMIC_DISPATCH(TraceOfProduct)(a, b, n, trace);
+}
+void roots_from_power_sums(const Lanes* sums, std::size_t n, Lanes* roots) {
+    HWY_DYNAMIC_DISPATCH(RootsFromPowerSums)(sums, n, roots);
+}
+}  // namespace howlmap
+#endif

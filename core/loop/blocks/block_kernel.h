@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Inner loops over blocks of frequencies, one frequency a lane; the best instruction set of the machine is chosen at
+// run time.
+#pragma once
+#include <vector>
+
+#include "core/loop/blocks/lanes.h"
+
+namespace howlmap {
+
+/// A path's contribution within a block: (gain + i slope) exp(-2 pi j (turns + i turns_step)) at point i.
+struct LegInBlock {
+    double turns, turns_step;
+    double gain, slope;
+};
+/// Sum of legs at all points, phases to 1e-9.
+void sum_legs(const LegInBlock* legs, std::size_t count, Lanes& sum);
+
+/// Gains of one leg at many frequencies: scale[i] exp(-air[i] metres) times, where `square` is not null,
+/// exp(depth expm1(decay square[i] stretch)): the coverage model's fall off axis.
+struct LegGains {
+    const double* scale;  ///< reflection factor by frequency; null: 1
+    const double* air;    ///< Np/m
+    double metres, factor;
+    const double* across;  ///< 1 / half-angle^2 by frequency; null: no coverage
+    const double* above;
+    double across_weight, above_weight;  ///< th^2 cos^2 psi, th^2 sin^2 psi
+    double depth, decay;
+};
+void leg_gains(const LegGains& leg, std::size_t count, double* gains);
+
+/// How the loop matrix is put together from its factors.
+struct Wiring {
+    struct Slot {
+        std::size_t bus, speaker;
+    };
+    std::size_t inputs = 0, buses = 0, speakers = 0;
+    std::vector<Slot> slots;    ///< loudspeakers of the buses
+    std::vector<double> sends;  ///< S by bus, then input
+
+    bool by_inputs() const { return buses >= inputs; }                 ///< which of the two forms is the smaller
+    std::size_t size() const { return by_inputs() ? inputs : buses; }  ///< rows of the smaller matrix
+};
+/// The smaller loop matrix, row by row. Given: H by input, then speaker; B P by input; R E exp(-jw tau) by slot;
+/// scratch for inputs x buses values.
+void loop_matrix(const Wiring& wiring, const Lanes* h, const Lanes* hears, const Lanes* speaks, Lanes* scratch,
+                 Lanes* matrix);
+
+/// Product of two n x n matrices stored row by row.
+void multiply_matrices(const Lanes* a, const Lanes* b, std::size_t n, Lanes* product);
+/// Square of the Frobenius norm.
+RealLanes frobenius_square(const Lanes* matrix, std::size_t n);
+/// Trace of the product of two n x n matrices.
+void trace_of_product(const Lanes* a, const Lanes* b, std::size_t n, Lanes& trace);
+
+/// Roots of the polynomial with the power sums p_1 .. p_n of its roots (Newton's identities, then the simultaneous
+/// iteration of Aberth, Math. Comp. 27, 339-344, 1973). Given: n 1..kMostRoots, roots of modulus 1 at most, of which
+/// those above 0.1 come out to about 1e-8.
+inline constexpr std::size_t kMostRoots = 12;
+void roots_from_power_sums(const Lanes* sums, std::size_t n, Lanes* roots);
+
+}  // namespace howlmap

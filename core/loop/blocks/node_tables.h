@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <array>
+#include <vector>
+
+#include "core/loop/loop_model.h"
+
+namespace howlmap {
+
+/// What all draws of a model share at the nodes of its grid: reflection factors and directivities.
+class NodeTables {
+  public:
+    NodeTables(const LoopModel& model, std::vector<double> nodes);
+
+    const std::vector<double>& nodes() const { return nodes_; }
+    /// Length of every array here: the nodes, then a few more up to a whole vector.
+    std::size_t stride() const { return stride_; }
+    /// Reflection factors of a surface by node; null for the direct path.
+    const double* reflection(Via via) const;
+    /// Whether a surface reflects nothing at all.
+    bool is_dead(Via via) const { return dead_[static_cast<std::size_t>(via)]; }
+    /// 1 / half-angle^2 of a speaker's coverage by node (rad^-2); null for other directivities.
+    struct CoverageRows {
+        const double *across, *above;
+        double depth, decay;  ///< D = exp(-depth (1 - exp(decay x)))
+    };
+    CoverageRows coverage(std::size_t speaker) const;
+    /// Multiplies gains by the directivity of a speaker with a table or a cap. Nothing to do for others.
+    /// Given: angle in rad, speed of sound in m/s.
+    void apply_directivity(std::size_t speaker, double off_axis, double speed, double* gains) const;
+    bool has_table(std::size_t speaker) const { return !tables_[speaker].empty(); }
+    /// Multiplies gains by a microphone's table.
+    void apply_pattern(std::size_t input, double off_axis, double* gains) const;
+
+  private:
+    void add_coverage(const Coverage& coverage, std::size_t speaker);
+    void add_cap(const CapOnSphere& cap, std::size_t speaker);
+
+    const LoopModel* model_;
+    std::vector<double> nodes_;
+    std::size_t stride_;
+    double speed_;
+    std::array<std::vector<double>, kVias> reflections_;
+    std::array<bool, kVias> dead_{};
+    std::vector<std::vector<double>> across_, above_;  // by speaker
+    std::vector<std::vector<double>> tables_;          // by speaker: angle, then node
+    std::vector<double> angle_step_;                   // rad between rows of a table, by speaker
+};
+
+}  // namespace howlmap

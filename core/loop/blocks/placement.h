@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <vector>
+
+#include "core/loop/blocks/block_grid.h"
+#include "core/loop/blocks/block_kernel.h"
+#include "core/loop/blocks/node_tables.h"
+#include "core/loop/blocks/stance.h"
+
+namespace howlmap {
+
+/// All paths of a model in one stance, their gains at the nodes. Kept and filled again for the next draw.
+class Placement {
+  public:
+    /// Refers to model and tables. Floors are those of the model as drawn.
+    Placement(const LoopModel& model, const NodeTables& tables);
+    void set(const Stance& stance);
+
+    double speed() const { return speed_; }
+    /// H of one pair (input * speakers + speaker) at the points of a block, without the room.
+    void transfer(std::size_t pair, const Block& block, Lanes& h);
+    /// Sum of the sizes of all gains of a pair at a node: |H| is nowhere larger.
+    double size_at(std::size_t pair, std::size_t node) const { return sizes_[pair * tables_->stride() + node]; }
+
+  private:
+    struct Row {
+        double delay_s, turns;  // turns: the loudspeaker's drawn phase, as a delay
+    };
+    void add_pair(std::size_t input, std::size_t speaker, const Stance& stance);
+    void add_leg(const Path& path, std::size_t input, std::size_t speaker, const Stance& stance);
+
+    const LoopModel* model_;
+    const NodeTables* tables_;
+    std::vector<Planes> planes_;  // by pair
+    double speed_ = 0.0;
+    std::vector<double> air_;  // Np/m by node
+    std::vector<Row> rows_;
+    std::vector<std::size_t> first_;  // row of each pair, and the end
+    std::vector<double> gains_, sizes_;
+    std::vector<LegInBlock> legs_;
+};
+
+}  // namespace howlmap
