@@ -94,7 +94,7 @@ class PresetsTest : public QObject {
         const auto read = read_show(show_with(preset).dump());
         QVERIFY2(read, read ? "" : read.error().message().c_str());
         no_strangers_in(read->show);
-        for (const char* key : {"name", "name_de", "group", "source"}) QVERIFY2(!preset.value(key, "").empty(), key);
+        for (const char* key : {"name", "name_de", "group", "group_de", "source"}) QVERIFY2(!preset.value(key, "").empty(), key);
         QVERIFY(preset["keywords"].is_array());
         const auto symbol = QString::fromStdString(preset.value("symbol", ""));
         for (const char* end : {".svg", "-small.svg"})
