@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Which symbol a thing is drawn with.
+#pragma once
+#include <QString>
+
+#include "core/show/show.h"
+
+namespace howlmap::app {
+
+QString symbol_of(const Loudspeaker& loudspeaker);
+/// A microphone; a pickup is drawn as its instrument, told by the key "symbol" of its preset or by the words of its name.
+QString symbol_of(const Show& show, const Input& input);
+QString symbol_of(const Backline& backline);
+QString symbol_of(const Mark& mark);
+
+}  // namespace howlmap::app

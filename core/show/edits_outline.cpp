@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+
+#include "core/show/edits.h"
+#include "core/show/find.h"
+
+namespace howlmap {
+namespace {
+constexpr std::size_t kMostCorners = 500;
+constexpr double kFarthest = 1000.0;
+
+bool locked_outline(const Show& show, std::string_view id) {
+    const Riser* riser = find_by_id(show.stage.risers, id);
+    return riser && is_locked(riser->extras);
+}
+
+/// Takes the new outline over when it is a simple polygon.
+bool take(Show& show, std::string_view id, Outline next) {
+    Outline* outline = outline_of(show, id);
+    if (!outline || *outline == next || !is_simple(next)) return false;
+    *outline = std::move(next);
+    return true;
+}
+}  // namespace
+
+Outline* outline_of(Show& show, std::string_view id) {
+    if (id.empty()) return &show.stage.outline;
+    Riser* riser = find_by_id(show.stage.risers, id);
+    return riser ? &riser->outline : nullptr;
+}
+
+const Outline* outline_of(const Show& show, std::string_view id) {
+    if (id.empty()) return &show.stage.outline;
+    const Riser* riser = find_by_id(show.stage.risers, id);
+    return riser ? &riser->outline : nullptr;
+}
+
+bool move_corner(Show& show, std::string_view id, std::size_t corner, Vec2 to) {
+    const Outline* outline = outline_of(show, id);
+    if (!outline || corner >= outline->size() || locked_outline(show, id)) return false;
+    Outline next = *outline;
+    next[corner] = {std::clamp(to.x, -kFarthest, kFarthest), std::clamp(to.y, -kFarthest, kFarthest)};
+    return take(show, id, std::move(next));
+}
+
+bool insert_corner(Show& show, std::string_view id, std::size_t edge, Vec2 at) {
+    const Outline* outline = outline_of(show, id);
+    if (!outline || edge >= outline->size() || outline->size() >= kMostCorners || locked_outline(show, id)) return false;
+    Outline next = *outline;
+    next.insert(next.begin() + static_cast<std::ptrdiff_t>(edge) + 1, at);
+    return take(show, id, std::move(next));
+}
+
+bool remove_corner(Show& show, std::string_view id, std::size_t corner) {
+    const Outline* outline = outline_of(show, id);
+    if (!outline || corner >= outline->size() || outline->size() <= 3 || locked_outline(show, id)) return false;
+    Outline next = *outline;
+    next.erase(next.begin() + static_cast<std::ptrdiff_t>(corner));
+    return take(show, id, std::move(next));
+}
+
+}  // namespace howlmap
