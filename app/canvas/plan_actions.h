@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The actions of the plan, made once and shared by menus, tool bar and context menu. Undo and redo are the window's own.
+// The actions of the plan, made once and shared by menus, tool bar and context menu. Undo and redo are the window's
+// own.
 #pragma once
 #include <QList>
 #include <QObject>

@@ -19,6 +19,9 @@ class PlanScene;
 class PlanTools;
 class PlanFurniture;
 class PlanActions;
+class DragReading;
+class Guides;
+class Handles;
 
 enum class ToolKind { select, measure, outline };
 enum class OverlayKind { none, feedback, loudspeaker, level, wash };
@@ -26,7 +29,7 @@ enum class OverlayKind { none, feedback, loudspeaker, level, wash };
 /// Which map lies under the objects.
 struct OverlayChoice {
     OverlayKind kind = OverlayKind::none;
-    QString subject;          ///< id: the input of a feedback map, the loudspeaker of a loudspeaker map, the mix of a level map
+    QString subject;  ///< id: the input of a feedback map, the loudspeaker of a loudspeaker map, the mix of a level map
     std::optional<int> band;  ///< third-octave band 0..30 of a level map; absent: all, A-weighted
     double opacity = 0.85;    ///< 0..1
     friend bool operator==(const OverlayChoice&, const OverlayChoice&) = default;
@@ -42,6 +45,8 @@ class PlanView : public QGraphicsView {
     const OverlayChoice& overlay() const { return overlay_; }
     /// The frequency at which lobes are drawn and waves are counted; absent: that of the worst ring.
     std::optional<double> frequency() const { return frequency_; }
+    /// The chosen frequency, else that of the highlighted ring, else that of the worst ring, if there is one.
+    std::optional<double> shown_frequency() const;
     bool snapping() const { return snapping_; }
     bool grid_visible() const { return grid_visible_; }
     double pixels_per_metre() const;
@@ -55,6 +60,9 @@ class PlanView : public QGraphicsView {
     Selection& selection() { return selection_; }
     AnalysisService& analysis() { return analysis_; }
     PlanScene& plan_scene() { return *scene_; }
+    Handles& handles() { return *handles_; }
+    Guides& guides() { return *guides_; }
+    DragReading& reading() { return *reading_; }
 
   public Q_SLOTS:
     void set_tool(howlmap::app::ToolKind tool);
@@ -129,10 +137,14 @@ class PlanView : public QGraphicsView {
     AnalysisService& analysis_;
     OverlayChoice overlay_;
     std::optional<double> frequency_;
+    std::optional<Ring> highlight_;
     bool snapping_ = true, grid_visible_ = true, fitted_ = false;
     int pastes_ = 0;  ///< how often the same clipboard was pasted: each lands a little further
     std::unique_ptr<PlanScene> scene_;
     std::unique_ptr<PlanTools> tools_;
+    Handles* handles_ = nullptr;
+    Guides* guides_ = nullptr;
+    DragReading* reading_ = nullptr;
     PlanFurniture* furniture_ = nullptr;
     PlanActions* actions_ = nullptr;
 };

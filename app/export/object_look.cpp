@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/export/object_look.h"
 
-#include <QCoreApplication>
 #include <QTransform>
 #include <algorithm>
 
@@ -48,35 +47,76 @@ double cabinet_scale(const Loudspeaker& loudspeaker) {
 }
 
 ObjectLook look(const Show&, const Loudspeaker& l) {
-    return {ObjectKind::loudspeaker, {}, QString::fromStdString(l.name), symbol_of(l), to_page(l.position.xy()),
-            l.aim.yaw_deg, cabinet_scale(l), true, is_locked(l.extras), {}};
+    return {ObjectKind::loudspeaker,
+            {},
+            QString::fromStdString(l.name),
+            symbol_of(l),
+            to_page(l.position.xy()),
+            l.aim.yaw_deg,
+            cabinet_scale(l),
+            true,
+            is_locked(l.extras),
+            {}};
 }
-ObjectLook look(const Show& show, const Input& i) {
-    return {ObjectKind::input, {}, channel_label(i), symbol_of(show, i), to_page(i.position.xy()), i.aim.yaw_deg, 1.0, true,
+ObjectLook look(const Show&, const Input& i) {
+    return {ObjectKind::input,   {}, channel_label(i), symbol_of(i), to_page(i.position.xy()), i.aim.yaw_deg, 1.0, true,
             is_locked(i.extras), {}};
 }
 ObjectLook look(const Show&, const Performer& p) {
-    return {ObjectKind::performer, {}, QString::fromStdString(p.name), QStringLiteral("player"), to_page(p.position),
-            p.yaw_deg, 1.0, true, is_locked(p.extras), {}};
+    return {ObjectKind::performer,
+            {},
+            QString::fromStdString(p.name),
+            symbol_of(p),
+            to_page(p.position),
+            p.yaw_deg,
+            1.0,
+            true,
+            is_locked(p.extras),
+            {}};
 }
 ObjectLook look(const Show&, const Backline& b) {
-    return {ObjectKind::backline, {}, QString::fromStdString(b.name), symbol_of(b), to_page(b.position.xy()), 0.0, 1.0,
-            false, is_locked(b.extras), {}};
+    return {ObjectKind::backline,
+            {},
+            QString::fromStdString(b.name),
+            symbol_of(b),
+            to_page(b.position.xy()),
+            0.0,
+            1.0,
+            false,
+            is_locked(b.extras),
+            {}};
 }
 ObjectLook look(const Show&, const Listener& l) {
-    return {ObjectKind::listener, {}, QString::fromStdString(l.name), QStringLiteral("listener"), to_page(l.position.xy()),
-            180.0, 1.0, false, is_locked(l.extras), {}};
+    return {ObjectKind::listener,
+            {},
+            QString::fromStdString(l.name),
+            QStringLiteral("listener"),
+            to_page(l.position.xy()),
+            180.0,
+            1.0,
+            false,
+            is_locked(l.extras),
+            {}};
 }
 ObjectLook look(const Show&, const Mark& m) {
-    return {ObjectKind::mark, {}, QString::fromStdString(m.text), symbol_of(m), to_page(m.position), m.yaw_deg, 1.0, true,
-            is_locked(m.extras), {}};
+    return {ObjectKind::mark,
+            {},
+            QString::fromStdString(m.text),
+            symbol_of(m),
+            to_page(m.position),
+            m.yaw_deg,
+            1.0,
+            true,
+            is_locked(m.extras),
+            {}};
 }
 ObjectLook look(const Show& show, const Riser& r) {
     QPolygonF outline;
     for (const Vec2& corner : r.outline) outline << to_page(corner);
-    const QString label = QStringLiteral("%1 +%2").arg(QString::fromStdString(r.name), length_text(r.height_m, show.display.units));
-    return {ObjectKind::riser, {}, label.trimmed(), {}, outline.boundingRect().center(), 0.0, 1.0, true, is_locked(r.extras),
-            outline};
+    const QString label =
+        QStringLiteral("%1 +%2").arg(QString::fromStdString(r.name), length_text(r.height_m, show.display.units));
+    return {ObjectKind::riser,   {},     label.trimmed(), {}, outline.boundingRect().center(), 0.0, 1.0, true,
+            is_locked(r.extras), outline};
 }
 
 template <class T>
@@ -130,6 +170,23 @@ QRectF bounds_of(const ObjectLook& look, const PlanStyle& style) {
         return look.outline.boundingRect().adjusted(-2 * margin, -2 * margin, 2 * margin, 2 * margin);
     const Fitted fit = fitted(look, style);
     return placing(look, fit.scale).mapRect(fit.symbol->bounds).adjusted(-margin, -margin, margin, margin);
+}
+
+void paint_ring(QPainter& painter, const ObjectLook& look, const PlanStyle& style, double gap_px, const QPen& pen) {
+    painter.save();
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(pen);
+    const double gap = gap_px * style.px;
+    if (look.kind == ObjectKind::riser) {
+        painter.drawPolygon(look.outline);
+    } else {
+        const Fitted fit = fitted(look, style);
+        painter.translate(look.at);
+        painter.rotate(-look.yaw_deg);
+        const QRectF box(fit.symbol->bounds.topLeft() * fit.scale, fit.symbol->bounds.size() * fit.scale);
+        painter.drawRoundedRect(box.adjusted(-gap, -gap, gap, gap), gap, gap);
+    }
+    painter.restore();
 }
 
 QPainterPath shape_of(const ObjectLook& look, const PlanStyle& style) {

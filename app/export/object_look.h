@@ -16,11 +16,11 @@ namespace howlmap::app {
 struct ObjectLook {
     ObjectKind kind = ObjectKind::mark;
     QString id, label, symbol;
-    QPointF at;             ///< page coordinates, metres
+    QPointF at;  ///< page coordinates, metres
     double yaw_deg = 0.0;
-    double scale = 1.0;     ///< of the symbol, so that a cabinet has its own width
+    double scale = 1.0;  ///< of the symbol, so that a cabinet has its own width
     bool turns = false, locked = false;
-    QPolygonF outline;      ///< of a riser, page coordinates
+    QPolygonF outline;  ///< of a riser, page coordinates
 };
 
 /// Looks of everything on the plan, lowest first.
@@ -32,6 +32,8 @@ std::optional<ObjectLook> look_of(const Show& show, std::string_view id);
 QRectF bounds_of(const ObjectLook& look, const PlanStyle& style);
 /// Its filled shape, for picking.
 QPainterPath shape_of(const ObjectLook& look, const PlanStyle& style);
+/// Draws a ring around the object, turned with it: selection and focus.
+void paint_ring(QPainter& painter, const ObjectLook& look, const PlanStyle& style, double gap_px, const QPen& pen);
 /// Draws the object, names aside.
 void paint_object(QPainter& painter, const ObjectLook& look, const PlanStyle& style, const QColor& ink);
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// How the plan is drawn at one scale. Painters work in plan units: metres, x to stage left, y down the page (towards the audience).
+// How the plan is drawn at one scale. Painters work in plan units: metres, x to stage left, y down the page (towards
+// the audience).
 #pragma once
 #include <QFont>
 #include <QPainter>
@@ -17,7 +18,8 @@ inline Vec2 to_plan(QPointF page) { return {page.x(), -page.y()}; }
 
 struct PlanStyle {
     Ink ink = Ink::for_print();
-    double px = 0.01;  ///< metres that one pixel (1/96 inch on paper) covers: widths of lines and heights of letters are given in pixels
+    double px = 0.01;  ///< metres that one pixel (1/96 inch on paper) covers: widths of lines and heights of letters
+                       ///< are given in pixels
     QFont font;        ///< for names
     Units units = Units::metric;
 

@@ -12,7 +12,8 @@
 namespace howlmap::app {
 namespace {
 constexpr double kMetresPerMillimetre = 0.001;
-constexpr double kHeavyRatio = 1.5;  ///< a stroke this much wider than the symbol's thinnest is the working side
+constexpr float kBodyOpacity = 0.75F;  ///< so that an object stands out from what lies under it
+constexpr double kHeavyRatio = 1.5;    ///< a stroke this much wider than the symbol's thinnest is the working side
 
 QString path_of(const QString& kind) { return QStringLiteral(":/symbols/") + kind + QStringLiteral(".svg"); }
 
@@ -77,6 +78,9 @@ const Symbol& symbol_named(const QString& kind, bool small) {
 void paint_symbol(QPainter& painter, const Symbol& symbol, const PlanStyle& style, double scale, const QColor& ink) {
     painter.save();
     painter.scale(scale, scale);
+    QColor body = style.ink.paper;
+    body.setAlphaF(kBodyOpacity);
+    painter.fillPath(symbol.silhouette, body);
     for (const SymbolPart& part : symbol.parts) {
         const double width = (part.heavy ? kHeavyPx : kThinPx) / scale;
         painter.setPen(part.stroked ? style.pen(ink, width) : QPen(Qt::NoPen));

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Vector symbols from resources/symbols: one SVG a kind, in millimetres, origin at the acoustic centre, facing down the page.
+// Vector symbols from resources/symbols: one SVG a kind, in millimetres, origin at the acoustic centre, facing down the
+// page.
 #pragma once
 #include <QPainterPath>
 #include <QString>
@@ -20,8 +21,8 @@ struct SymbolPart {
 
 struct Symbol {
     std::vector<SymbolPart> parts;
-    QRectF bounds;             ///< of all paths, metres
-    QPainterPath silhouette;   ///< filled, for picking
+    QRectF bounds;            ///< of all paths, metres
+    QPainterPath silhouette;  ///< filled, for picking
 };
 
 /// The symbol of a kind ("wedge", "side_fill" ..), or its simpler variant for small sizes where it has one.

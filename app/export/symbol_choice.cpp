@@ -19,11 +19,11 @@ struct Word {
     const char *word, *symbol;
 };
 constexpr std::array kInstruments = {
-    Word{"fiddle", "fiddle"},         Word{"violin", "fiddle"},      Word{"viola", "fiddle"},
-    Word{"cello", "cello"},           Word{"double bass", "double_bass"}, Word{"upright", "double_bass"},
-    Word{"bass guitar", "bass_guitar"}, Word{"guitar", "guitar"},    Word{"mandolin", "mandolin"},
-    Word{"banjo", "banjo"},           Word{"harp", "harp"},          Word{"bouzouki", "mandolin"},
-    Word{"ukulele", "guitar"},        Word{"bass", "double_bass"},
+    Word{"violin", "violin"},       Word{"fiddle", "violin"},           Word{"viola", "viola"},
+    Word{"cello", "cello"},         Word{"double bass", "double_bass"}, Word{"upright", "double_bass"},
+    Word{"guitar", "guitar"},       Word{"mandolin", "mandolin"},       Word{"bouzouki", "mandolin"},
+    Word{"banjo", "banjo"},         Word{"ukulele", "guitar"},          Word{"harp", "harp"},
+    Word{"accordion", "accordion"}, Word{"bass", "double_bass"},
 };
 
 QString instrument_in(const QString& text) {
@@ -41,25 +41,38 @@ QString first_known(std::initializer_list<QString> wishes, const QString& otherw
 }  // namespace
 
 QString symbol_of(const Loudspeaker& loudspeaker) {
+    if (const QString wish = wished_symbol(loudspeaker.extras); has_symbol(wish)) return wish;
     switch (loudspeaker.kind) {
-        case LoudspeakerKind::wedge: return QStringLiteral("wedge");
-        case LoudspeakerKind::side_fill: return QStringLiteral("side_fill");
-        case LoudspeakerKind::drum_fill: return QStringLiteral("drum_fill");
-        case LoudspeakerKind::front_fill: return QStringLiteral("front_fill");
-        case LoudspeakerKind::flown_fill: return QStringLiteral("flown_fill");
-        case LoudspeakerKind::main: return QStringLiteral("main");
-        case LoudspeakerKind::sub: return QStringLiteral("sub");
-        case LoudspeakerKind::combo_amp: return QStringLiteral("combo_amp");
+        case LoudspeakerKind::wedge:
+            return QStringLiteral("wedge");
+        case LoudspeakerKind::side_fill:
+            return QStringLiteral("side_fill");
+        case LoudspeakerKind::drum_fill:
+            return QStringLiteral("drum_fill");
+        case LoudspeakerKind::front_fill:
+            return QStringLiteral("front_fill");
+        case LoudspeakerKind::flown_fill:
+            return QStringLiteral("flown_fill");
+        case LoudspeakerKind::main:
+            return QStringLiteral("main");
+        case LoudspeakerKind::sub:
+            return QStringLiteral("sub");
+        case LoudspeakerKind::combo_amp:
+            return QStringLiteral("combo_amp");
     }
     return {};
 }
 
-QString symbol_of(const Show&, const Input& input) {
+QString symbol_of(const Input& input) {
     const QString wish = wished_symbol(input.extras);
     if (microphone_of(input)) return first_known({wish}, QStringLiteral("microphone"));
     if (is_line(input)) return first_known({wish}, QStringLiteral("line"));
-    const QString by_id = instrument_in(QString::fromStdString(input.name + ' ' + input.id));
-    return first_known({wish, by_id}, QStringLiteral("pickup"));
+    const QString by_words = instrument_in(QString::fromStdString(input.name + ' ' + input.id));
+    return first_known({wish, by_words}, QStringLiteral("guitar"));
+}
+
+QString symbol_of(const Performer& performer) {
+    return first_known({wished_symbol(performer.extras)}, QStringLiteral("player"));
 }
 
 QString symbol_of(const Backline& backline) {

@@ -8,8 +8,11 @@
 namespace howlmap::app {
 
 QString symbol_of(const Loudspeaker& loudspeaker);
-/// A microphone; a pickup is drawn as its instrument, told by the key "symbol" of its preset or by the words of its name.
-QString symbol_of(const Show& show, const Input& input);
+/// A microphone; a pickup is drawn as its instrument, told by the key "symbol" of its preset or by the words of its
+/// name.
+QString symbol_of(const Input& input);
+/// A player, standing or seated.
+QString symbol_of(const Performer& performer);
 QString symbol_of(const Backline& backline);
 QString symbol_of(const Mark& mark);
 

@@ -46,15 +46,21 @@ class NotingDevice : public QPaintDevice {
     int metric(PaintDeviceMetric metric) const override {
         switch (metric) {
             case PdmWidth:
-            case PdmHeight: return 10000;
+            case PdmHeight:
+                return 10000;
             case PdmDpiX:
             case PdmDpiY:
             case PdmPhysicalDpiX:
-            case PdmPhysicalDpiY: return 96;
-            case PdmDevicePixelRatio: return 1;
-            case PdmDevicePixelRatioScaled: return static_cast<int>(QPaintDevice::devicePixelRatioFScale());
-            case PdmDepth: return 32;
-            default: return 1;
+            case PdmPhysicalDpiY:
+                return 96;
+            case PdmDevicePixelRatio:
+                return 1;
+            case PdmDevicePixelRatioScaled:
+                return static_cast<int>(QPaintDevice::devicePixelRatioFScale());
+            case PdmDepth:
+                return 32;
+            default:
+                return 1;
         }
     }
 

@@ -10,8 +10,8 @@ namespace howlmap::app {
 struct RecordedPath {
     QPainterPath path;
     bool stroked = false, filled = false;
-    double stroke_width = 0.0;   ///< units of the SVG
-    double fill_lightness = 0.0; ///< 0 black .. 1 white
+    double stroke_width = 0.0;    ///< units of the SVG
+    double fill_lightness = 0.0;  ///< 0 black .. 1 white
 };
 
 /// Paths of an SVG in its own units, in drawing order; empty when it cannot be read.

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Edits of the plan as free functions on a show. Ids that are not on the plan are passed over; locked objects stay as they are.
-// Lengths in metres, angles in degrees; positions are kept within +-1000 m.
+// Edits of the plan as free functions on a show. Ids that are not on the plan are passed over; locked objects stay as
+// they are. Lengths in metres, angles in degrees; positions are kept within +-1000 m.
 #pragma once
 #include <string>
 #include <string_view>
@@ -28,7 +28,8 @@ void turn_each_by(Show& show, const Ids& ids, double by_deg);
 void face(Show& show, const Ids& ids, Vec2 towards);
 /// Mirrors objects about the line x = axis_x: sides, yaws, rolls and riser corners change over.
 void mirror(Show& show, const Ids& ids, double axis_x = 0.0);
-/// Brings the positions of two or more objects onto the outermost (or middle) one's line. A riser goes by the matching edge of its box.
+/// Brings the positions of two or more objects onto the outermost (or middle) one's line. A riser goes by the matching
+/// edge of its box.
 void align(Show& show, const Ids& ids, AlignTo to);
 /// Spreads three or more objects evenly between the outermost two, which stay.
 void spread(Show& show, const Ids& ids, SpreadAlong along);
@@ -39,12 +40,12 @@ void set_locked(Show& show, const Ids& ids, bool locked);
 /// Removes objects (of any kind but mixes) and every reference to them.
 void remove_objects(Show& show, const Ids& ids);
 
-/// The part of a show that a selection is, as a show of its own without dangling references: the objects, and of each mix
-/// that feeds, hears or serves one of them the part that concerns them.
+/// The part of a show that a selection is, as a show of its own without dangling references: the objects, and of each
+/// mix that feeds, hears or serves one of them the part that concerns them.
 Show extract(const Show& show, const Ids& ids);
-/// Puts a part (from `extract`) into a show, moved by an offset. Ids that are taken are replaced by fresh ones and references follow;
-/// taken channel and mix numbers move to the next free ones; a mix with the id and name of one that is there joins it.
-/// Returns the ids of the new objects in the order of the plan.
+/// Puts a part (from `extract`) into a show, moved by an offset. Ids that are taken are replaced by fresh ones and
+/// references follow; taken channel and mix numbers move to the next free ones; a mix with the id and name of one that
+/// is there joins it. Returns the ids of the new objects in the order of the plan.
 Ids insert(Show& show, Show part, Vec2 offset);
 /// `extract` and `insert` within one show; references to objects outside the selection are kept.
 Ids duplicate(Show& show, const Ids& ids, Vec2 offset);

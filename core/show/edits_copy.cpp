@@ -57,7 +57,8 @@ Show picked(const Show& show, const Ids& ids) {
     Show part = show;
     part.mixes.clear();
     part.soundcheck.clear();
-    for_each_placed_list(part, [&](auto& list) { std::erase_if(list, [&](const auto& item) { return !has(ids, item.id); }); });
+    for_each_placed_list(
+        part, [&](auto& list) { std::erase_if(list, [&](const auto& item) { return !has(ids, item.id); }); });
     for (const Mix& mix : show.mixes) {
         Mix piece = part_of(mix, ids);
         const bool heard = std::any_of(part.performers.begin(), part.performers.end(),
@@ -106,7 +107,8 @@ void join_mix(Show& show, const Mix& piece) {
 
 int free_mix_number(const Show& show) {
     int number = 1;
-    while (std::any_of(show.mixes.begin(), show.mixes.end(), [&](const Mix& m) { return m.number == number; })) ++number;
+    while (std::any_of(show.mixes.begin(), show.mixes.end(), [&](const Mix& m) { return m.number == number; }))
+        ++number;
     return number;
 }
 

@@ -92,12 +92,18 @@ Vec2 turned(Vec2 point, double by_rad, Vec2 about) {
 
 Vec2 way_to_line(const Box2& box, const Box2& all, AlignTo to) {
     switch (to) {
-        case AlignTo::left: return {all.low.x - box.low.x, 0.0};
-        case AlignTo::right: return {all.high.x - box.high.x, 0.0};
-        case AlignTo::centre: return {(all.low.x + all.high.x - box.low.x - box.high.x) * 0.5, 0.0};
-        case AlignTo::front: return {0.0, all.low.y - box.low.y};
-        case AlignTo::back: return {0.0, all.high.y - box.high.y};
-        case AlignTo::middle: return {0.0, (all.low.y + all.high.y - box.low.y - box.high.y) * 0.5};
+        case AlignTo::left:
+            return {all.low.x - box.low.x, 0.0};
+        case AlignTo::right:
+            return {all.high.x - box.high.x, 0.0};
+        case AlignTo::centre:
+            return {(all.low.x + all.high.x - box.low.x - box.high.x) * 0.5, 0.0};
+        case AlignTo::front:
+            return {0.0, all.low.y - box.low.y};
+        case AlignTo::back:
+            return {0.0, all.high.y - box.high.y};
+        case AlignTo::middle:
+            return {0.0, (all.low.y + all.high.y - box.low.y - box.high.y) * 0.5};
     }
     return {};
 }

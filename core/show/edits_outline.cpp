@@ -45,7 +45,8 @@ bool move_corner(Show& show, std::string_view id, std::size_t corner, Vec2 to) {
 
 bool insert_corner(Show& show, std::string_view id, std::size_t edge, Vec2 at) {
     const Outline* outline = outline_of(show, id);
-    if (!outline || edge >= outline->size() || outline->size() >= kMostCorners || locked_outline(show, id)) return false;
+    if (!outline || edge >= outline->size() || outline->size() >= kMostCorners || locked_outline(show, id))
+        return false;
     Outline next = *outline;
     next.insert(next.begin() + static_cast<std::ptrdiff_t>(edge) + 1, at);
     return take(show, id, std::move(next));

@@ -27,7 +27,8 @@ std::vector<Placed> placed_objects(const Show& show);
 /// The object on the plan with this id, if any.
 std::optional<Placed> placed_object(const Show& show, std::string_view id);
 
-/// Whether an object is locked: its unknown key "locked" is true. Locked objects are not moved, turned, resized or removed.
+/// Whether an object is locked: its unknown key "locked" is true. Locked objects are not moved, turned, resized or
+/// removed.
 bool is_locked(const Extras& extras);
 
 /// Calls f with every list of objects that can stand on the plan, lowest first.

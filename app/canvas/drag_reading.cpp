@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/canvas/drag_reading.h"
+
+#include <algorithm>
+
+#include "app/canvas/plan_view.h"
+#include "app/export/reading_text.h"
+
+namespace howlmap::app {
+namespace {
+constexpr QPoint kBesidePointer{18, 20};
+
+bool has(const Ids& ids, const std::string& id) { return std::find(ids.begin(), ids.end(), id) != ids.end(); }
+}  // namespace
+
+DragReading::DragReading(PlanView& view) : QLabel(&view), view_(view) {
+    setAttribute(Qt::WA_TransparentForMouseEvents);
+    setMargin(5);
+    setFrameShape(QFrame::Box);
+    setAutoFillBackground(true);
+    setBackgroundRole(QPalette::ToolTipBase);
+    setForegroundRole(QPalette::ToolTipText);
+    hide();
+    connect(&view.analysis(), &AnalysisService::updated, this, [this] {
+        if (active_) update_at(at_);
+    });
+}
+
+void DragReading::begin(const Ids& dragged) {
+    active_ = true;
+    const auto result = view_.analysis().result();
+    margin_at_start_ = result ? result->margin_db : std::nullopt;
+    choose_pair(dragged);
+}
+
+/// The worst pair of which one side moves and the other stays.
+void DragReading::choose_pair(const Ids& dragged) {
+    loudspeaker_.clear();
+    input_.clear();
+    const auto result = view_.analysis().result();
+    if (!result) return;
+    for (const PairFigure& pair : result->pairs) {
+        if (has(dragged, pair.loudspeaker) == has(dragged, pair.input)) continue;
+        loudspeaker_ = pair.loudspeaker;
+        input_ = pair.input;
+        return;
+    }
+}
+
+QString DragReading::words() const {
+    QStringList lines;
+    const QString pair = pair_text(view_.document().show(), loudspeaker_, input_);
+    if (!pair.isEmpty()) lines.append(pair);
+    const auto result = view_.analysis().result();
+    if (result && result->margin_db) {
+        QString margin = tr("Margin as drawn %1").arg(db_text(*result->margin_db));
+        if (margin_at_start_)
+            margin += tr(" (%1 since the start)").arg(db_text(*result->margin_db - *margin_at_start_, true));
+        lines.append(margin);
+    }
+    return lines.join(u'\n');
+}
+
+void DragReading::update_at(QPoint viewport_pixel) {
+    at_ = viewport_pixel;
+    const QString text = words();
+    if (text.isEmpty()) return hide();
+    setText(text);
+    adjustSize();
+    const QRect room = view_.viewport()->geometry();
+    QPoint place = room.topLeft() + viewport_pixel + kBesidePointer;
+    if (place.x() + width() > room.right()) place.rx() -= width() + 2 * kBesidePointer.x();
+    if (place.y() + height() > room.bottom()) place.ry() -= height() + 2 * kBesidePointer.y();
+    move(place);
+    show();
+    raise();
+}
+
+void DragReading::end() {
+    active_ = false;
+    hide();
+}
+
+}  // namespace howlmap::app

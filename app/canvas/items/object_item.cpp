@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/canvas/items/object_item.h"
+
+#include <QPainter>
+#include <utility>
+
+#include "app/canvas/plan_scene.h"
+#include "app/export/labels.h"
+
+namespace howlmap::app {
+namespace {
+constexpr double kRingPx = 2.0;     ///< selection ring
+constexpr double kRingGapPx = 4.0;  ///< between object and ring
+constexpr double kPickPx = 5.0;     ///< an object is hit this far beside it
+}  // namespace
+
+ObjectItem::ObjectItem(PlanScene& scene, QString id) : plan_(scene), id_(std::move(id)) { take_bounds(); }
+
+void ObjectItem::take_bounds() {
+    const double margin = 1.5 * (kRingGapPx + kRingPx + 1.0) * plan_.style().px;  // a ring may stand on a corner
+    bounds_ = bounds_of(plan_.look(id_), plan_.style()).adjusted(-margin, -margin, margin, margin);
+}
+
+void ObjectItem::look_changed() {
+    prepareGeometryChange();
+    take_bounds();
+    update();
+}
+
+QRectF ObjectItem::boundingRect() const { return bounds_; }
+
+QPainterPath ObjectItem::shape() const {
+    const double reach = kPickPx * plan_.style().px;
+    QPainterPath path;
+    const QPainterPath body = shape_of(plan_.look(id_), plan_.style());
+    path.addRect(body.boundingRect().adjusted(-reach, -reach, reach, reach));
+    return path;
+}
+
+void ObjectItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*) {
+    const ObjectLook& look = plan_.look(id_);
+    const PlanStyle& style = plan_.style();
+    const bool selected = plan_.selection().contains(id_), hovered = plan_.hovered() == id_;
+    paint_object(*painter, look, style, style.ink.ink);
+    if (!selected && !hovered) return;
+    const QPen pen = style.pen(style.ink.accent, selected ? kRingPx : 1.0, selected ? Qt::SolidLine : Qt::DotLine);
+    paint_ring(*painter, look, style, kRingGapPx, pen);
+}
+
+LabelItem::LabelItem(PlanScene& scene, QString id) : plan_(scene), id_(std::move(id)) {
+    setAcceptedMouseButtons(Qt::NoButton);
+}
+
+void LabelItem::set_place(const QRectF& page, int side) {
+    side_ = side;
+    if (page == bounds_) return update();
+    prepareGeometryChange();
+    bounds_ = page;
+}
+
+void LabelItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*) {
+    paint_label(*painter, plan_.look(id_), bounds_, plan_.style());
+}
+
+}  // namespace howlmap::app

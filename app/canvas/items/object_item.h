@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <QGraphicsItem>
+
+namespace howlmap::app {
+
+class PlanScene;
+
+/// One object of the show on the plan. Knows its id; everything else is looked up when it paints.
+class ObjectItem : public QGraphicsItem {
+  public:
+    enum { Type = UserType + 1 };
+    ObjectItem(PlanScene& scene, QString id);
+    int type() const override { return Type; }
+    const QString& id() const { return id_; }
+    QRectF boundingRect() const override;
+    QPainterPath shape() const override;
+    void paint(QPainter* painter, const QStyleOptionGraphicsItem* option, QWidget* widget) override;
+    void look_changed();  ///< before the next paint the object may lie elsewhere
+    void take_bounds();
+
+  private:
+    PlanScene& plan_;
+    QString id_;
+    QRectF bounds_;
+};
+
+/// The name of an object, beside it, always the same height on the screen.
+class LabelItem : public QGraphicsItem {
+  public:
+    LabelItem(PlanScene& scene, QString id);
+    QRectF boundingRect() const override { return bounds_; }
+    void paint(QPainter* painter, const QStyleOptionGraphicsItem* option, QWidget* widget) override;
+    void set_place(const QRectF& page, int side);
+    int side() const { return side_; }
+
+  private:
+    PlanScene& plan_;
+    QString id_;
+    QRectF bounds_;
+    int side_ = -1;
+};
+
+}  // namespace howlmap::app

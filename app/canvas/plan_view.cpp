@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/canvas/plan_view.h"
+
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QScrollBar>
+
+#include "app/canvas/drag_reading.h"
+#include "app/canvas/items/guides.h"
+#include "app/canvas/items/handles.h"
+#include "app/canvas/plan_actions.h"
+#include "app/canvas/plan_furniture.h"
+#include "app/canvas/plan_scene.h"
+#include "app/canvas/tools/plan_tools.h"
+#include "app/export/ground.h"
+
+namespace howlmap::app {
+
+PlanView::PlanView(Document& document, Selection& selection, AnalysisService& analysis, QWidget* parent)
+    : QGraphicsView(parent),
+      document_(document),
+      selection_(selection),
+      analysis_(analysis),
+      scene_(std::make_unique<PlanScene>(document, selection)),
+      handles_(new Handles(*scene_)),
+      guides_(new Guides(*scene_)),
+      reading_(new DragReading(*this)),
+      furniture_(new PlanFurniture(*this)) {
+    scene_->addItem(handles_);
+    scene_->addItem(guides_);
+    setScene(scene_.get());
+    setViewportUpdateMode(MinimalViewportUpdate);
+    setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
+    setTransformationAnchor(NoAnchor);
+    setResizeAnchor(AnchorViewCenter);
+    setFrameShape(NoFrame);
+    setFocusPolicy(Qt::StrongFocus);
+    setAcceptDrops(true);
+    viewport()->setMouseTracking(true);
+    setAccessibleName(tr("Plan"));
+    setAccessibleDescription(
+        tr("The stage seen from above, audience at the bottom. Tab goes from object to object, arrows move."));
+    scene_->set_font(font());
+    scene_->set_ink(Ink::from(palette()));
+    tools_ = std::make_unique<PlanTools>(*this);
+    actions_ = new PlanActions(*this);
+    connect(&selection_, &Selection::changed, this, [this] { handles_->refresh(); });
+    connect(scene_.get(), &PlanScene::objects_changed, this, [this] { handles_->refresh(); });
+    connect(scene_.get(), &PlanScene::style_changed, this, [this] { handles_->refresh(); });
+    connect(&document_, &Document::replaced, this, [this] {
+        tools_->cancel();
+        selection_.clear();
+        zoom_fit();
+    });
+    zoom_fit();
+}
+
+PlanView::~PlanView() {
+    tools_.reset();
+    setScene(nullptr);
+}
+
+ToolKind PlanView::tool() const { return tools_->kind(); }
+
+void PlanView::set_tool(ToolKind tool) {
+    if (tool == tools_->kind()) return;
+    tools_->choose(tool);
+    Q_EMIT tool_changed(tool);
+}
+
+void PlanView::set_overlay(const OverlayChoice& choice) {
+    if (choice == overlay_) return;
+    overlay_ = choice;
+    Q_EMIT overlay_changed();
+}
+
+void PlanView::set_frequency(std::optional<double> hz) { frequency_ = hz; }
+
+std::optional<double> PlanView::shown_frequency() const {
+    if (frequency_) return frequency_;
+    if (highlight_) return highlight_->hz;
+    const auto result = analysis_.result();
+    if (result && !result->rings.empty()) return result->rings.front().hz;
+    return std::nullopt;
+}
+
+void PlanView::set_snapping(bool on) { snapping_ = on; }
+
+void PlanView::set_grid_visible(bool on) {
+    grid_visible_ = on;
+    viewport()->update();
+}
+
+void PlanView::set_highlight(const std::optional<Ring>& ring) { highlight_ = ring; }
+
+void PlanView::set_ghost(const std::optional<Show>&) {}
+
+Vec2 PlanView::plan_point(QPoint viewport_point) const {
+    // Through the inverse of the whole transform: mapToScene of a QPoint is the same, but says so less clearly.
+    return to_plan(viewportTransform().inverted().map(QPointF(viewport_point)));
+}
+
+QPoint PlanView::viewport_point(Vec2 plan_point) const { return mapFromScene(to_page(plan_point)); }
+
+Ids PlanView::selected_ids() const {
+    Ids ids;
+    for (const QString& id : selection_.ids()) ids.push_back(id.toStdString());
+    return ids;
+}
+
+void PlanView::escape() {
+    if (tools_->cancel()) return;
+    if (tools_->kind() != ToolKind::select) return set_tool(ToolKind::select);
+    selection_.clear();
+}
+
+void PlanView::mousePressEvent(QMouseEvent* event) { tools_->press(*event); }
+void PlanView::mouseMoveEvent(QMouseEvent* event) { tools_->move(*event); }
+void PlanView::mouseReleaseEvent(QMouseEvent* event) { tools_->release(*event); }
+void PlanView::mouseDoubleClickEvent(QMouseEvent* event) {
+    tools_->double_click(*event);
+    tools_->press(*event);
+}
+
+void PlanView::drawBackground(QPainter* painter, const QRectF& rect) {
+    const PlanStyle& style = scene_->style();
+    painter->fillRect(rect, style.ink.paper);
+    if (grid_visible_) paint_grid(*painter, rect, style);
+}
+
+void PlanView::resizeEvent(QResizeEvent* event) {
+    QGraphicsView::resizeEvent(event);
+    furniture_->setGeometry(viewport()->geometry());
+    if (!fitted_) zoom_fit();
+}
+
+void PlanView::changeEvent(QEvent* event) {
+    QGraphicsView::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange) scene_->set_ink(Ink::from(palette()));
+    if (event->type() == QEvent::FontChange) scene_->set_font(font());
+}
+
+void PlanView::leaveEvent(QEvent* event) {
+    scene_->set_hovered({});
+    QGraphicsView::leaveEvent(event);
+}
+
+}  // namespace howlmap::app

@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/canvas/tools/corner_drag.h"
+
+#include <cmath>
+
+#include "app/canvas/items/guides.h"
+#include "app/canvas/plan_view.h"
+#include "app/canvas/tools/snap.h"
+#include "core/show/edits.h"
+
+namespace howlmap::app {
+namespace {
+constexpr double kReachPx = 6.0;
+
+double to_millimetre(double v) { return std::round(v * 1000.0) / 1000.0 + 0.0; }
+
+SnapField field_of(const PlanView& view, const Outline& outline, std::size_t corner, bool all) {
+    SnapField field;
+    field.reach = kReachPx / view.pixels_per_metre();
+    for (std::size_t i = 0; i < outline.size(); ++i)
+        if (i != corner || all) field.neighbours.push_back(outline[i]);
+    return field;
+}
+}  // namespace
+
+CornerDrag::CornerDrag(PlanView& view, const Handle& handle)
+    : view_(view), id_(handle.id.toStdString()), corner_(handle.index), from_edge_(handle.kind == Handle::Kind::edge) {
+    view_.document().begin_gesture(handle.id.isEmpty() ? PlanView::tr("Reshape stage") : PlanView::tr("Reshape riser"));
+}
+
+void CornerDrag::update(const Pointer& pointer) {
+    const Outline* outline = outline_of(view_.document().before_gesture(), id_);
+    if (!outline) return;
+    Vec2 to{to_millimetre(pointer.at.x), to_millimetre(pointer.at.y)};
+    view_.guides().clear();
+    if (view_.snapping() && !pointer.alt()) {
+        const Snapped snap = snapped(pointer.at, field_of(view_, *outline, corner_, from_edge_));
+        view_.guides().show_snap(snap);
+        to = snap.at;
+    }
+    view_.document().update_gesture([&](Show& show) {
+        if (from_edge_)
+            insert_corner(show, id_, corner_, to);
+        else
+            move_corner(show, id_, corner_, to);
+    });
+}
+
+void CornerDrag::finish(const Pointer& pointer) {
+    update(pointer);
+    view_.document().end_gesture();
+    view_.guides().clear();
+}
+
+void CornerDrag::cancel() {
+    view_.document().cancel_gesture();
+    view_.guides().clear();
+}
+
+}  // namespace howlmap::app

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/canvas/tools/move_drag.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "app/canvas/drag_reading.h"
+#include "app/canvas/items/guides.h"
+#include "app/canvas/plan_scene.h"
+#include "app/canvas/plan_view.h"
+#include "app/canvas/step_names.h"
+#include "core/show/placed.h"
+
+namespace howlmap::app {
+namespace {
+constexpr double kReachPx = 6.0;
+constexpr double kFinePixels = 500.0;  ///< pixels a metre from which the grid is a centimetre instead of ten
+
+double to_millimetre(double v) { return std::round(v * 1000.0) / 1000.0 + 0.0; }
+
+SnapField field_of(PlanView& view, const Ids& moving) {
+    SnapField field;
+    field.per_metre = view.pixels_per_metre() < kFinePixels ? 10.0 : 100.0;
+    field.reach = kReachPx / view.pixels_per_metre();
+    for (const Placed& object : placed_objects(view.document().show()))
+        if (object.kind != ObjectKind::riser && std::find(moving.begin(), moving.end(), object.id) == moving.end())
+            field.neighbours.push_back(object.position);
+    return field;
+}
+}  // namespace
+
+MoveDrag::MoveDrag(PlanView& view, const QString& grabbed, const Pointer& from) : view_(view), from_(from.at) {
+    const Show& show = view.document().show();
+    for (const QString& id : view.selection().ids()) {
+        const auto object = placed_object(show, id.toStdString());
+        if (object && !object->locked) ids_.push_back(object->id);
+    }
+    const auto held = placed_object(show, grabbed.toStdString());
+    if (!held || held->locked || ids_.empty()) {
+        Q_EMIT view_.message(PlanView::tr("It is locked: unlock it to move it."));
+        return;
+    }
+    moves_ = true;
+    start_ = held->position;
+    field_ = field_of(view, ids_);
+    view_.document().begin_gesture(step_name(PlanView::tr("Move"), show, ids_));
+    view_.reading().begin(ids_);
+}
+
+MoveDrag::~MoveDrag() = default;
+
+Vec2 MoveDrag::target(const Pointer& pointer) {
+    const Vec2 wanted = start_ + (pointer.at - from_);
+    view_.guides().clear();
+    if (!view_.snapping() || pointer.alt()) return {to_millimetre(wanted.x), to_millimetre(wanted.y)};
+    const Snapped snap = snapped(wanted, field_);
+    view_.guides().show_snap(snap);
+    return snap.at;
+}
+
+void MoveDrag::update(const Pointer& pointer) {
+    if (!moves_) return;
+    const Vec2 by = target(pointer) - start_;
+    view_.document().update_gesture([&](Show& show) { move_by(show, ids_, by); });
+    view_.reading().update_at(pointer.pixel);
+}
+
+void MoveDrag::finish(const Pointer& pointer) {
+    if (!moves_) return;
+    update(pointer);
+    view_.document().end_gesture();
+    done();
+}
+
+void MoveDrag::cancel() {
+    if (!moves_) return;
+    view_.document().cancel_gesture();
+    done();
+}
+
+void MoveDrag::done() {
+    view_.guides().clear();
+    view_.reading().end();
+}
+
+}  // namespace howlmap::app

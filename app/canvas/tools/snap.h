@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Snapping of a point to the centre line, to neighbours and to the grid. Pure.
+#pragma once
+#include <optional>
+#include <vector>
+
+#include "core/geometry/vec3.h"
+
+namespace howlmap::app {
+
+struct SnapField {
+    std::vector<Vec2> neighbours;  ///< positions of objects that stay
+    double per_metre = 10.0;       ///< grid lines in a metre
+    double reach = 0.05;           ///< metres within which the centre line and neighbours pull
+};
+
+struct Snapped {
+    Vec2 at;
+    std::optional<double> guide_x, guide_y;  ///< the line that pulled (centre line or neighbour), for the eye
+    std::optional<Vec2> neighbour_x, neighbour_y;
+};
+
+/// A neighbour or the centre line within reach wins over the grid, the nearest one first; x and y on their own.
+Snapped snapped(Vec2 wanted, const SnapField& field);
+
+}  // namespace howlmap::app

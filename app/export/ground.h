@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What lies under the objects: page, grid, stage floor with its edge, reflecting surfaces, the words around the stage.
+#pragma once
+#include <QRectF>
+
+#include "app/export/plan_style.h"
+#include "core/show/show.h"
+
+namespace howlmap::app {
+
+/// Metres between grid lines: half a metre or its 1, 2, 5 series (feet: 1, 2, 5 ..) so that lines stand at least 14
+/// pixels apart.
+double grid_step(const PlanStyle& style);
+/// Area of stage, risers and all objects, page coordinates.
+QRectF extent_of(const Show& show);
+
+void paint_grid(QPainter& painter, const QRectF& area, const PlanStyle& style);
+void paint_stage_floor(QPainter& painter, const Show& show, const PlanStyle& style);
+/// Edge of the stage, front edge heavier, and the planes that reflect.
+void paint_stage_edge(QPainter& painter, const Show& show, const PlanStyle& style);
+/// "AUDIENCE" below, "STAGE LEFT" and "STAGE RIGHT" beside, "UPSTAGE" above.
+void paint_stage_words(QPainter& painter, const Show& show, const PlanStyle& style);
+
+}  // namespace howlmap::app

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Names stand beside their objects, never on one, and move out of each other's way. All in pixels.
+#pragma once
+#include <QRectF>
+#include <vector>
+
+namespace howlmap::app {
+
+struct LabelWish {
+    QRectF object;       ///< what the name belongs to
+    QSizeF size;         ///< of the name; empty: no name
+    int last_side = -1;  ///< where it stood last time, or -1: it stays there while it can
+};
+
+struct LabelPlace {
+    QRectF rect;    ///< null when there is no name
+    int side = -1;  ///< which of the sides was taken
+};
+
+/// A place for each name, as far as there is room clear of all objects and of names placed before.
+/// With no room at all the side that covers least is taken.
+std::vector<LabelPlace> placed_labels(const std::vector<LabelWish>& wishes);
+
+}  // namespace howlmap::app

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/export/labels.h"
+
+namespace howlmap::app {
+namespace {
+constexpr double kCornerPx = 5.0;      ///< a riser's name stands inside its upper left corner
+constexpr double kHideBelowPx = 12.0;  ///< metres shorter than this many pixels: names would bury the plan
+
+QRectF to_px(const QRectF& page, double px) {
+    return {page.x() / px, page.y() / px, page.width() / px, page.height() / px};
+}
+
+LabelWish wish_of(const ObjectLook& look, const PlanStyle& style, int last) {
+    const bool shown = !look.label.isEmpty() && 1.0 / style.px > kHideBelowPx;
+    const QSizeF size = shown ? text_size_px(look.label, style.font, kLabelPx) : QSizeF();
+    const QRectF object = to_px(bounds_of(look, style), style.px);
+    if (look.kind != ObjectKind::riser) return {object, size, last};
+    return {QRectF(object.topLeft() + QPointF(kCornerPx, kCornerPx), QSizeF(0.0, size.height())), size, 0};
+}
+}  // namespace
+
+std::vector<LabelWish> label_wishes(const std::vector<const ObjectLook*>& looks, const PlanStyle& style,
+                                    const QHash<QString, int>& last) {
+    std::vector<LabelWish> wishes;
+    wishes.reserve(looks.size());
+    for (const ObjectLook* look : looks) wishes.push_back(wish_of(*look, style, last.value(look->id, -1)));
+    return wishes;
+}
+
+QRectF label_rect(const LabelPlace& place, const PlanStyle& style) {
+    const QRectF& r = place.rect;
+    return {r.x() * style.px, r.y() * style.px, r.width() * style.px, r.height() * style.px};
+}
+
+void paint_label(QPainter& painter, const ObjectLook& look, const QRectF& place, const PlanStyle& style) {
+    if (place.isEmpty()) return;
+    const QColor colour = look.kind == ObjectKind::riser ? style.ink.soft : style.ink.ink;
+    draw_text(painter, {place.left(), place.center().y()}, look.label, style, kLabelPx, colour, Anchor::left);
+}
+
+}  // namespace howlmap::app

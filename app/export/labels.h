@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Names of objects, the same on screen and on paper.
+#pragma once
+#include <QHash>
+#include <vector>
+
+#include "app/export/label_layout.h"
+#include "app/export/object_look.h"
+
+namespace howlmap::app {
+
+inline constexpr double kLabelPx = 12.0;
+
+/// Wishes of all objects, in pixels of the style. `last` holds the sides taken before.
+std::vector<LabelWish> label_wishes(const std::vector<const ObjectLook*>& looks, const PlanStyle& style,
+                                    const QHash<QString, int>& last = {});
+/// A place in pixels brought to the page.
+QRectF label_rect(const LabelPlace& place, const PlanStyle& style);
+/// The name, inside its place on the page.
+void paint_label(QPainter& painter, const ObjectLook& look, const QRectF& place, const PlanStyle& style);
+
+}  // namespace howlmap::app

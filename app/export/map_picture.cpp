@@ -1,0 +1,202 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/export/map_picture.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+
+#include "app/export/contours.h"
+#include "app/export/reading_text.h"
+#include "app/export/risk_scale.h"
+
+namespace howlmap::app {
+namespace {
+constexpr int kMostPixels = 1'600'000;   ///< of the picture
+constexpr int kFinest = 4;               ///< pixels a cell at most
+constexpr double kHatchMetres = 0.11;    ///< between the lines of the hatch below 0 dB
+constexpr double kHatchPart = 0.22;      ///< of a period that a line takes
+constexpr double kLevelStep = 3.0;       ///< dB between contours of levels
+constexpr double kLevelRange = 30.0;     ///< dB that the grey scale of levels spans at most
+constexpr double kLabelEveryPx = 260.0;  ///< of a contour's length
+constexpr double kLevelPx = 10.0;
+
+QString tr(const char* text) { return QCoreApplication::translate("Plan", text); }
+
+struct Range {
+    double low = 0.0, high = 0.0;
+};
+
+Range range_of(const MapGrid& grid) {
+    Range range{1e9, -1e9};
+    for (const float v : grid.value)
+        if (std::isfinite(v)) range = {std::min<double>(range.low, v), std::max<double>(range.high, v)};
+    if (range.low > range.high) return {};
+    return range;
+}
+
+/// Value between cell centres; cells without a value lend none, the nearest one with a value stands in.
+float smooth_value(const MapGrid& grid, double column, double row) {
+    const int c = std::clamp(static_cast<int>(std::floor(column)), 0, grid.columns - 1),
+              r = std::clamp(static_cast<int>(std::floor(row)), 0, grid.rows - 1);
+    const int c1 = std::min(c + 1, grid.columns - 1), r1 = std::min(r + 1, grid.rows - 1);
+    const auto u = static_cast<float>(std::clamp(column - c, 0.0, 1.0)),
+               v = static_cast<float>(std::clamp(row - r, 0.0, 1.0));
+    const float a = grid.value[grid.index(c, r)], b = grid.value[grid.index(c1, r)], d = grid.value[grid.index(c, r1)],
+                e = grid.value[grid.index(c1, r1)];
+    const float mixed = (a * (1 - u) + b * u) * (1 - v) + (d * (1 - u) + e * u) * v;
+    if (std::isfinite(mixed)) return mixed;
+    return grid.value[grid.index(u < 0.5F ? c : c1, v < 0.5F ? r : r1)];
+}
+
+QRgb premultiplied(QRgb colour) { return qPremultiply(colour); }
+
+/// Colours of one kind of map.
+class Tint {
+  public:
+    Tint(const MapGrid& grid, const MapLook& look, Range range)
+        : risk_(shows_risk(grid.kind)),
+          scale_(look.target_db, look.ink.dark),
+          ink_(look.ink.ink),
+          hatch_(look.ink.paper),
+          range_(range) {}
+
+    QRgb at(float value, double x, double y) const {
+        if (!risk_) {
+            const double part = range_.high > range_.low
+                                    ? std::clamp((value - range_.low) / (range_.high - range_.low), 0.0, 1.0)
+                                    : 1.0;
+            return premultiplied(
+                qRgba(ink_.red(), ink_.green(), ink_.blue(), static_cast<int>(std::lround(150.0 * part))));
+        }
+        if (value < 0.0F) {
+            const double phase = (x + y) / kHatchMetres;
+            if (phase - std::floor(phase) < kHatchPart) return premultiplied(hatch_.rgb() | 0xff000000U);
+        }
+        return premultiplied(scale_.colour(value));
+    }
+
+  private:
+    bool risk_;
+    RiskScale scale_;
+    QColor ink_, hatch_;
+    Range range_;
+};
+
+int pixels_per_cell(const MapGrid& grid) {
+    int n = kFinest;
+    while (n > 1 && static_cast<qint64>(grid.columns) * grid.rows * n * n > kMostPixels) --n;
+    return n;
+}
+
+QImage image_of(const MapGrid& grid, const Tint& tint) {
+    const int n = pixels_per_cell(grid);
+    QImage image(grid.columns * n, grid.rows * n, QImage::Format_ARGB32_Premultiplied);
+    image.fill(Qt::transparent);
+    for (int py = 0; py < image.height(); ++py) {
+        auto* line = reinterpret_cast<QRgb*>(
+            image.scanLine(image.height() - 1 - py));  // rows run up the stage, lines down the page
+        const double row = (py + 0.5) / n - 0.5;
+        for (int px = 0; px < image.width(); ++px) {
+            if (!grid.inside[grid.index(px / n, py / n)]) continue;
+            const double column = (px + 0.5) / n - 0.5;
+            const float value = smooth_value(grid, column, row);
+            if (std::isfinite(value))
+                line[px] = tint.at(value, (grid.first_column + column) * grid.step, (grid.first_row + row) * grid.step);
+        }
+    }
+    return image;
+}
+
+std::vector<Contour> contours_of(const MapGrid& grid, const MapLook& look, Range range) {
+    std::vector<Contour> contours;
+    const auto add = [&](double level, bool heavy) {
+        Contour contour{level, heavy, contour_lines(grid, level)};
+        if (!contour.lines.empty()) contours.push_back(std::move(contour));
+    };
+    if (shows_risk(grid.kind)) {
+        for (const double level : {0.0, 3.0, 6.0, 12.0}) add(level, level == 0.0);
+        return contours;
+    }
+    for (double level = std::ceil(range.low / kLevelStep) * kLevelStep; level <= range.high; level += kLevelStep)
+        add(level, false);
+    if (grid.kind == MapKind::wash) add(look.house_dba, true);
+    return contours;
+}
+
+/// The level, on a gap in its line, along the longer lines. The text stands upright.
+void paint_levels(QPainter& painter, const Contour& contour, const PlanStyle& style) {
+    const QString text = QString::number(std::lround(contour.level));
+    for (const QPolygonF& line : contour.lines) {
+        double since = kLabelEveryPx / 2;
+        for (qsizetype i = 1; i < line.size(); ++i) {
+            since += QLineF(line[i - 1], line[i]).length() / style.px;
+            if (since < kLabelEveryPx) continue;
+            since = 0.0;
+            const QSizeF size = text_size_px(text, style.font, kLevelPx) * style.px;
+            painter.setPen(Qt::NoPen);
+            QColor plate = style.ink.paper;
+            plate.setAlphaF(0.8F);
+            painter.setBrush(plate);
+            painter.drawRect(QRectF(line[i] - QPointF(size.width() * 0.6, size.height() * 0.45),
+                                    QSizeF(size.width() * 1.2, size.height() * 0.9)));
+            draw_text(painter, line[i], text, style, kLevelPx, style.ink.ink);
+        }
+    }
+}
+}  // namespace
+
+bool shows_risk(MapKind kind) { return kind == MapKind::feedback || kind == MapKind::loudspeaker; }
+
+MapPicture picture_of(std::shared_ptr<const MapGrid> grid, const MapLook& look) {
+    MapPicture picture;
+    picture.target_db = look.target_db;
+    Range range = range_of(*grid);
+    range.low = std::max(range.low, range.high - kLevelRange);
+    picture.low = range.low;
+    picture.high = range.high;
+    picture.page = QRectF((grid->first_column - 0.5) * grid->step, -(grid->first_row + grid->rows - 0.5) * grid->step,
+                          grid->columns * grid->step, grid->rows * grid->step);
+    if (!grid->unstable_without && !grid->silent && grid->columns > 0 && grid->rows > 0) {
+        picture.image = image_of(*grid, Tint(*grid, look, range));
+        picture.contours = contours_of(*grid, look, range);
+    }
+    picture.grid = std::move(grid);
+    return picture;
+}
+
+void paint_map(QPainter& painter, const MapPicture& picture, const PlanStyle& style, double opacity) {
+    if (picture.image.isNull()) return;
+    painter.save();
+    painter.setRenderHint(QPainter::SmoothPixmapTransform);
+    painter.setOpacity(opacity);
+    painter.drawImage(picture.page, picture.image);
+    painter.restore();
+    painter.save();
+    for (const Contour& contour : picture.contours) {
+        painter.setBrush(Qt::NoBrush);
+        painter.setPen(style.pen(style.ink.ink, contour.heavy ? 2.0 : 0.8));
+        for (const QPolygonF& line : contour.lines) painter.drawPolyline(line);
+        paint_levels(painter, contour, style);
+    }
+    painter.restore();
+}
+
+QString map_notice(const MapGrid& grid) {
+    if (grid.unstable_without) return tr("The stage rings already without this input: turn others down first.");
+    if (!grid.silent) return {};
+    return shows_risk(grid.kind) ? tr("This makes no loop: nothing of it comes back.") : tr("Nothing sounds here.");
+}
+
+QString map_reading(const MapGrid& grid, Vec2 place) {
+    const auto cell = cell_at(grid, place);
+    if (!cell || !std::isfinite(grid.value[*cell])) return {};
+    const double value = grid.value[*cell];
+    if (!shows_risk(grid.kind))
+        return grid.unit == "dBA" ? tr("%1 dBA").arg(QString::number(std::lround(value)))
+                                  : tr("%1 dB").arg(QString::number(std::lround(value)));
+    const float hz = grid.worst_hz[*cell];
+    return std::isfinite(hz) ? tr("%1 left, worst at %2").arg(db_text(value), hz_text(static_cast<double>(hz)))
+                             : tr("%1 left").arg(db_text(value));
+}
+
+}  // namespace howlmap::app
