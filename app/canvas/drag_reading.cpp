@@ -5,6 +5,7 @@
 
 #include "app/canvas/plan_view.h"
 #include "app/export/reading_text.h"
+#include "app/settings/figures.h"
 
 namespace howlmap::app {
 namespace {
@@ -53,9 +54,9 @@ QString DragReading::words() const {
     if (!pair.isEmpty()) lines.append(pair);
     const auto result = view_.analysis().result();
     if (result && result->margin_db) {
-        QString margin = tr("Margin as drawn %1").arg(db_text(*result->margin_db));
+        QString margin = tr("Margin as drawn %1").arg(margin_text(result->margin_db));
         if (margin_at_start_)
-            margin += tr(" (%1 since the start)").arg(db_text(*result->margin_db - *margin_at_start_, true));
+            margin += tr(" (%1 since the start)").arg(gain_text(*result->margin_db - *margin_at_start_));
         lines.append(margin);
     }
     return lines.join(u'\n');

@@ -11,8 +11,6 @@ namespace howlmap::app {
 namespace {
 using Json = nlohmann::ordered_json;
 
-QString tr(const char* text) { return QCoreApplication::translate("Plan", text); }
-
 /// An id that reads well: lower case letters, digits and hyphens of the name.
 std::string id_from(const std::string& name) {
     std::string id;
@@ -58,10 +56,11 @@ tl::expected<Show, QString> part_of_preset(const QByteArray& preset_json, const 
         const Json preset = Json::parse(preset_json.toStdString());
         auto read = read_show(show_around(preset, target).dump());
         if (read) return std::move(read->show);
-        return tl::make_unexpected(
-            tr("This part cannot be placed: %1").arg(QString::fromStdString(read.error().message())));
+        return tl::make_unexpected(QCoreApplication::translate("Plan", "This part cannot be placed: %1")
+                                       .arg(QString::fromStdString(read.error().message())));
     } catch (const nlohmann::json::exception& error) {
-        return tl::make_unexpected(tr("This part cannot be placed: %1").arg(QString::fromUtf8(error.what())));
+        return tl::make_unexpected(
+            QCoreApplication::translate("Plan", "This part cannot be placed: %1").arg(QString::fromUtf8(error.what())));
     }
 }
 

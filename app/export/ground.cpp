@@ -14,8 +14,6 @@ constexpr double kLeastGridPx = 14.0;
 constexpr double kMetresPerFoot = 0.3048;
 constexpr double kWordPx = 11.0;
 
-QString tr(const char* text) { return QCoreApplication::translate("Plan", text); }
-
 QPainterPath outline_path(const Outline& outline) {
     QPolygonF polygon;
     for (const Vec2& corner : outline) polygon << to_page(corner);
@@ -79,17 +77,17 @@ void paint_stage_edge(QPainter& painter, const Show& show, const PlanStyle& styl
     const QRectF box = outline.boundingRect().adjusted(-over, -over, over, over);
     const Surfaces& planes = show.stage.surfaces;
     if (planes.back)
-        paint_plane(painter, {box.left(), -planes.back->at, box.right(), -planes.back->at}, tr("back wall"), style,
-                    0.0);
+        paint_plane(painter, {box.left(), -planes.back->at, box.right(), -planes.back->at},
+                    QCoreApplication::translate("Plan", "back wall"), style, 0.0);
     if (planes.front)
-        paint_plane(painter, {box.left(), -planes.front->at, box.right(), -planes.front->at}, tr("front wall"), style,
-                    0.0);
+        paint_plane(painter, {box.left(), -planes.front->at, box.right(), -planes.front->at},
+                    QCoreApplication::translate("Plan", "front wall"), style, 0.0);
     if (planes.left)
-        paint_plane(painter, {planes.left->at, box.bottom(), planes.left->at, box.top()}, tr("left wall"), style,
-                    -90.0);
+        paint_plane(painter, {planes.left->at, box.bottom(), planes.left->at, box.top()},
+                    QCoreApplication::translate("Plan", "left wall"), style, -90.0);
     if (planes.right)
-        paint_plane(painter, {planes.right->at, box.bottom(), planes.right->at, box.top()}, tr("right wall"), style,
-                    -90.0);
+        paint_plane(painter, {planes.right->at, box.bottom(), planes.right->at, box.top()},
+                    QCoreApplication::translate("Plan", "right wall"), style, -90.0);
     painter.restore();
 }
 
@@ -97,12 +95,14 @@ void paint_stage_words(QPainter& painter, const Show& show, const PlanStyle& sty
     const QRectF box = outline_path(show.stage.outline).boundingRect();
     const double gap = 24.0 * style.px;
     const QColor& colour = style.ink.soft;
-    draw_text(painter, {box.center().x(), box.bottom() + gap}, tr("AUDIENCE"), style, kWordPx, colour);
-    draw_text(painter, {box.center().x(), box.top() - gap}, tr("UPSTAGE"), style, kWordPx, colour);
-    draw_text(painter, {box.right() + gap, box.center().y()}, tr("STAGE LEFT"), style, kWordPx, colour, Anchor::centre,
-              90.0);
-    draw_text(painter, {box.left() - gap, box.center().y()}, tr("STAGE RIGHT"), style, kWordPx, colour, Anchor::centre,
-              -90.0);
+    draw_text(painter, {box.center().x(), box.bottom() + gap}, QCoreApplication::translate("Plan", "AUDIENCE"), style,
+              kWordPx, colour);
+    draw_text(painter, {box.center().x(), box.top() - gap}, QCoreApplication::translate("Plan", "UPSTAGE"), style,
+              kWordPx, colour);
+    draw_text(painter, {box.right() + gap, box.center().y()}, QCoreApplication::translate("Plan", "STAGE LEFT"), style,
+              kWordPx, colour, Anchor::centre, 90.0);
+    draw_text(painter, {box.left() - gap, box.center().y()}, QCoreApplication::translate("Plan", "STAGE RIGHT"), style,
+              kWordPx, colour, Anchor::centre, -90.0);
 }
 
 }  // namespace howlmap::app

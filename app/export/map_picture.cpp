@@ -6,8 +6,8 @@
 #include <cmath>
 
 #include "app/export/contours.h"
-#include "app/export/reading_text.h"
 #include "app/export/risk_scale.h"
+#include "app/settings/figures.h"
 
 namespace howlmap::app {
 namespace {
@@ -19,8 +19,6 @@ constexpr double kLevelStep = 3.0;       ///< dB between contours of levels
 constexpr double kLevelRange = 30.0;     ///< dB that the grey scale of levels spans at most
 constexpr double kLabelEveryPx = 260.0;  ///< of a contour's length
 constexpr double kLevelPx = 10.0;
-
-QString tr(const char* text) { return QCoreApplication::translate("Plan", text); }
 
 struct Range {
     double low = 0.0, high = 0.0;
@@ -182,9 +180,12 @@ void paint_map(QPainter& painter, const MapPicture& picture, const PlanStyle& st
 }
 
 QString map_notice(const MapGrid& grid) {
-    if (grid.unstable_without) return tr("The stage rings already without this input: turn others down first.");
+    if (grid.unstable_without)
+        return QCoreApplication::translate("Plan",
+                                           "The stage rings already without this input: turn others down first.");
     if (!grid.silent) return {};
-    return shows_risk(grid.kind) ? tr("This makes no loop: nothing of it comes back.") : tr("Nothing sounds here.");
+    return shows_risk(grid.kind) ? QCoreApplication::translate("Plan", "This makes no loop: nothing of it comes back.")
+                                 : QCoreApplication::translate("Plan", "Nothing sounds here.");
 }
 
 QString map_reading(const MapGrid& grid, Vec2 place) {
@@ -192,11 +193,13 @@ QString map_reading(const MapGrid& grid, Vec2 place) {
     if (!cell || !std::isfinite(grid.value[*cell])) return {};
     const double value = grid.value[*cell];
     if (!shows_risk(grid.kind))
-        return grid.unit == "dBA" ? tr("%1 dBA").arg(QString::number(std::lround(value)))
-                                  : tr("%1 dB").arg(QString::number(std::lround(value)));
+        return grid.unit == "dBA"
+                   ? QCoreApplication::translate("Plan", "%1 dBA").arg(QString::number(std::lround(value)))
+                   : QCoreApplication::translate("Plan", "%1 dB").arg(QString::number(std::lround(value)));
     const float hz = grid.worst_hz[*cell];
-    return std::isfinite(hz) ? tr("%1 left, worst at %2").arg(db_text(value), hz_text(static_cast<double>(hz)))
-                             : tr("%1 left").arg(db_text(value));
+    return std::isfinite(hz) ? QCoreApplication::translate("Plan", "%1 left, worst at %2")
+                                   .arg(margin_text(value), hz_text(static_cast<double>(hz)))
+                             : QCoreApplication::translate("Plan", "%1 left").arg(margin_text(value));
 }
 
 }  // namespace howlmap::app

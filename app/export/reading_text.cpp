@@ -6,13 +6,12 @@
 #include <cmath>
 
 #include "app/export/length_text.h"
+#include "app/settings/figures.h"
 #include "core/air/air.h"
 #include "core/show/find.h"
 
 namespace howlmap::app {
 namespace {
-QString tr(const char* text) { return QCoreApplication::translate("Plan", text); }
-
 QString degrees_text(double value) { return QStringLiteral("%1°").arg(std::lround(value)); }
 
 QString name_of(const std::string& name) { return QString::fromStdString(name); }
@@ -29,26 +28,15 @@ std::optional<Vec3> acoustic_centre(const Show& show, std::string_view id) {
     return std::nullopt;
 }
 
-QString hz_text(double hz) {
-    const QLocale locale;
-    if (hz < 999.5) return tr("%1 Hz").arg(locale.toString(std::round(hz), 'f', 0));
-    return tr("%1 kHz").arg(locale.toString(hz / 1000.0, 'f', hz < 9995.0 ? 2 : 1));
-}
-
-QString db_text(double db, bool sign) {
-    const double rounded = std::round(db * 10.0) / 10.0;
-    const QString digits = QLocale().toString(std::abs(rounded), 'f', 1);
-    const QString mark = rounded < 0.0 ? QStringLiteral("−") : sign && rounded > 0.0 ? QStringLiteral("+") : QString();
-    return tr("%1%2 dB").arg(mark, digits);
-}
-
 QString measure_text(const Show& show, Vec3 from, Vec3 to, std::optional<double> hz) {
     const double distance = length(to - from), c = speed_of_sound(show.air.temperature_c);
     const QLocale locale;
-    QString text = tr("%1, bearing %2, %3 ms")
+    QString text = QCoreApplication::translate("Plan", "%1, bearing %2, %3 ms")
                        .arg(length_text(distance, show.display.units), degrees_text(aim_towards(from, to).yaw_deg),
                             locale.toString(1000.0 * distance / c, 'f', 1));
-    if (hz) text += tr(", %1 waves at %2").arg(locale.toString(distance * *hz / c, 'f', 1), hz_text(*hz));
+    if (hz)
+        text += QCoreApplication::translate("Plan", ", %1 waves at %2")
+                    .arg(locale.toString(distance * *hz / c, 'f', 1), hz_text(*hz));
     return text;
 }
 
@@ -58,13 +46,13 @@ QString pair_text(const Show& show, std::string_view loudspeaker, std::string_vi
     if (!l || !i) return {};
     const Vec3 way = l->position - i->position;
     const double distance = length(way);
-    QString text =
-        tr("%1 to %2: %3").arg(name_of(l->name), name_of(i->name), coarse_length_text(distance, show.display.units));
+    QString text = QCoreApplication::translate("Plan", "%1 to %2: %3")
+                       .arg(name_of(l->name), name_of(i->name), coarse_length_text(distance, show.display.units));
     if (microphone_of(*i) && distance > 0.0)
-        text += tr(", %1 off the microphone's axis")
+        text += QCoreApplication::translate("Plan", ", %1 off the microphone's axis")
                     .arg(degrees_text(degrees(local_angles(frame_of(i->aim), way * (1.0 / distance)).off_axis)));
     else if (distance > 0.0)
-        text += tr(", %1 off the loudspeaker's axis")
+        text += QCoreApplication::translate("Plan", ", %1 off the loudspeaker's axis")
                     .arg(degrees_text(degrees(local_angles(frame_of(l->aim), way * (-1.0 / distance)).off_axis)));
     return text;
 }

@@ -14,10 +14,6 @@ namespace howlmap::app {
 /// else.
 std::optional<Vec3> acoustic_centre(const Show& show, std::string_view id);
 
-/// "415 Hz", "2.31 kHz": 1 Hz below 1 kHz, then three figures.
-QString hz_text(double hz);
-/// "6.2 dB" with a true minus sign; `sign` also writes a plus.
-QString db_text(double db, bool sign = false);
 /// "2.35 m, bearing 182°, 6.9 ms, 4.8 waves at 700 Hz".
 QString measure_text(const Show& show, Vec3 from, Vec3 to, std::optional<double> hz);
 /// How a loudspeaker and an input stand to each other: "Wedge 1 to 3 Fiddle: 1.25 m, 34° off the microphone's axis".

@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/export/legend.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+#include <vector>
+
+#include "app/export/risk_scale.h"
+
+namespace howlmap::app {
+namespace {
+constexpr double kTextPx = 11.0;
+constexpr double kBarTop = 19.0, kBarHeight = 12.0, kPad = 8.0;
+constexpr double kBelowDb = 3.0;  ///< how far below 0 dB the bar of a margin reaches
+constexpr double kLevelTint = 150.0;
+
+struct Bar {
+    double left, right, low, high;
+    double at(double value) const { return left + (right - left) * (value - low) / (high - low); }
+};
+
+QString caption(const MapGrid& grid) {
+    switch (grid.kind) {
+        case MapKind::feedback:
+            return QCoreApplication::translate("Plan", "gain left before it rings, dB");
+        case MapKind::loudspeaker:
+            return QCoreApplication::translate("Plan", "gain left with the loudspeaker here, dB");
+        case MapKind::level:
+            return QCoreApplication::translate("Plan", "level at ear height, %1")
+                .arg(QString::fromStdString(grid.unit));
+        case MapKind::wash:
+            return QCoreApplication::translate("Plan", "stage wash, %1").arg(QString::fromStdString(grid.unit));
+    }
+    return {};
+}
+
+std::vector<double> risk_ticks(double target_db) {
+    std::vector<double> ticks = {0.0, 3.0, 6.0, 12.0};
+    std::erase_if(ticks, [&](double t) { return t > 2.0 * target_db; });
+    return ticks;
+}
+
+std::vector<double> level_ticks(const Bar& bar) {
+    const double step = bar.high - bar.low > 15.0 ? 6.0 : 3.0;
+    std::vector<double> ticks;
+    for (double t = std::ceil(bar.low / step) * step; t <= bar.high; t += step) ticks.push_back(t);
+    return ticks;
+}
+
+void paint_risk_bar(QPainter& painter, const Bar& bar, const MapPicture& picture, const PlanStyle& style) {
+    const RiskScale scale(picture.target_db, style.ink.dark);
+    for (double x = bar.left; x < bar.right; x += 1.0) {
+        const double margin = bar.low + (bar.high - bar.low) * (x + 0.5 - bar.left) / (bar.right - bar.left);
+        painter.fillRect(QRectF(x, kBarTop, 1.2, kBarHeight), QColor::fromRgba(scale.colour(margin)));
+    }
+    painter.setPen(style.pen(style.ink.paper, 1.2));
+    for (double x = bar.left + 3.0; x + 2.0 < bar.at(0.0); x += 5.0)
+        painter.drawLine(QLineF(x - 2.0, kBarTop + kBarHeight, x + 2.0, kBarTop));
+}
+
+void paint_level_bar(QPainter& painter, const Bar& bar, const PlanStyle& style) {
+    for (double x = bar.left; x < bar.right; x += 1.0) {
+        QColor tint = style.ink.ink;
+        tint.setAlpha(static_cast<int>(kLevelTint * (x - bar.left) / (bar.right - bar.left)));
+        painter.fillRect(QRectF(x, kBarTop, 1.2, kBarHeight), tint);
+    }
+}
+}  // namespace
+
+void paint_legend(QPainter& painter, QPointF upper_left, const MapPicture& picture, const PlanStyle& style) {
+    painter.save();
+    painter.translate(upper_left);
+    painter.setPen(style.pen(style.ink.faint, 1.0));
+    painter.setBrush(style.ink.paper);
+    painter.drawRect(QRectF(QPointF(), kLegendSize));
+    const bool risk = shows_risk(picture.grid->kind);
+    Bar bar{kPad + 6.0, kLegendSize.width() - kPad - 8.0, -kBelowDb, 2.0 * picture.target_db};
+    if (!risk) bar = {bar.left, bar.right, picture.low, std::max(picture.high, picture.low + 1.0)};
+    draw_text(painter, {kPad, 10.0}, caption(*picture.grid), style, kTextPx, style.ink.ink, Anchor::left);
+    if (risk)
+        paint_risk_bar(painter, bar, picture, style);
+    else
+        paint_level_bar(painter, bar, style);
+    painter.setPen(style.pen(style.ink.soft, 1.0));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(QRectF(bar.left, kBarTop, bar.right - bar.left, kBarHeight));
+    for (const double tick : risk ? risk_ticks(picture.target_db) : level_ticks(bar)) {
+        painter.setPen(style.pen(style.ink.ink, 1.0));
+        painter.drawLine(QLineF(bar.at(tick), kBarTop + kBarHeight, bar.at(tick), kBarTop + kBarHeight + 3.0));
+        draw_text(painter, {bar.at(tick), kBarTop + kBarHeight + 11.0}, QString::number(tick), style, kTextPx,
+                  style.ink.ink);
+    }
+    painter.restore();
+}
+
+}  // namespace howlmap::app

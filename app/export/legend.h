@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include "app/export/map_picture.h"
+#include "app/export/plan_style.h"
+
+namespace howlmap::app {
+
+inline constexpr QSizeF kLegendSize{230.0, 52.0};  ///< pixels
+
+/// The scale of a map with its figures and what they mean. The painter works in pixels (style.px is 1).
+void paint_legend(QPainter& painter, QPointF upper_left, const MapPicture& picture, const PlanStyle& style);
+
+}  // namespace howlmap::app

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The plan as the bytes of a file.
+#pragma once
+#include <QByteArray>
+#include <QSize>
+#include <optional>
+
+#include "app/export/plan_painter.h"
+
+namespace howlmap::app {
+
+enum class PlanFormat { png, svg, pdf };
+
+struct PlanFile {
+    PlanFormat format = PlanFormat::pdf;
+    std::optional<QSize> size;  ///< of a PNG in pixels; absent: a page at its resolution
+    double dpi = 150.0;         ///< of a PNG, 30..1200
+    bool transparent = false;   ///< PNG and SVG without a page behind the plan
+};
+
+/// The format that the ending of a file name says; none for another ending.
+std::optional<PlanFormat> plan_format_of(const QString& file_name);
+/// Bytes of the plan; empty when the picture could not be made. Text stays text in SVG and PDF. Needs an application
+/// object with fonts.
+QByteArray plan_bytes(const Show& show, const PlanDrawing& drawing, const PlanFile& file);
+
+}  // namespace howlmap::app

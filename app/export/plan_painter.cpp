@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/export/plan_painter.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <array>
+#include <utility>
+
+#include "app/export/ground.h"
+#include "app/export/labels.h"
+#include "app/export/legend.h"
+#include "app/export/loop_lines.h"
+#include "app/export/scale_bar.h"
+#include "core/show/find.h"
+
+namespace howlmap::app {
+namespace {
+constexpr double kTitlePx = 18.0, kTextPx = 11.0;
+constexpr double kTitleHeight = 46.0, kFootHeight = 62.0;
+constexpr double kWordsPx = 44.0;  ///< room for the words around the stage and names beside objects
+constexpr double kPixelsPerMetre = 96.0 / 0.0254;
+constexpr std::array kScales = {5.,   10.,  15.,  20.,  25.,  30.,  40.,  50.,   60.,   75.,   100.,  125.,
+                                150., 200., 250., 300., 400., 500., 750., 1000., 1500., 2000., 5000., 10000.};
+
+QString text(const std::string& s) { return QString::fromStdString(s); }
+
+QString subtitle(const Show& show) {
+    QStringList parts;
+    for (const std::string& part : {show.act, show.venue, show.date})
+        if (!part.empty()) parts.append(text(part));
+    return parts.join(QStringLiteral("  ·  "));
+}
+
+/// Head and foot taken off.
+QRectF plan_room(const QRectF& page, bool title) {
+    return page.adjusted(0.0, title ? kTitleHeight : 0.0, 0.0, -kFootHeight);
+}
+}  // namespace
+
+PlanPainter::PlanPainter(const Show& show, PlanDrawing drawing)
+    : show_(show), drawing_(std::move(drawing)), looks_(looks_of(show)), extent_(extent_of(show)) {
+    if (drawing_.map && !drawing_.map->image.isNull()) extent_ |= drawing_.map->page;
+}
+
+double PlanPainter::pixels_per_metre(double scale) { return kPixelsPerMetre / scale; }
+
+bool PlanPainter::upright() const { return extent_.height() > extent_.width() * 1.05; }
+
+double PlanPainter::scale_for(QSizeF area_px) const {
+    const QRectF room = plan_room(QRectF(QPointF(), area_px), drawing_.title);
+    for (const double scale : kScales) {
+        const double ppm = pixels_per_metre(scale);
+        if (extent_.width() * ppm + 2 * kWordsPx <= room.width() &&
+            extent_.height() * ppm + 2 * kWordsPx <= room.height())
+            return scale;
+    }
+    return kScales.back();
+}
+
+PlanStyle PlanPainter::page_style() const { return {drawing_.ink, 1.0, drawing_.font, show_.display.units}; }
+
+void PlanPainter::paint(QPainter& painter, const QRectF& area, double px) const {
+    painter.save();
+    painter.translate(area.topLeft());
+    painter.scale(px, px);
+    const QRectF page(QPointF(), area.size() / px);
+    painter.setRenderHint(QPainter::Antialiasing);
+    if (drawing_.background) painter.fillRect(page, drawing_.ink.paper);
+    const double scale = scale_for(page.size());
+    paint_plan(painter, plan_room(page, drawing_.title), pixels_per_metre(scale));
+    if (drawing_.title) paint_title(painter, page);
+    paint_foot(painter, page, scale);
+    painter.restore();
+}
+
+void PlanPainter::paint_title(QPainter& painter, const QRectF& page) const {
+    const PlanStyle style = page_style();
+    const QString title = show_.title.empty() ? QCoreApplication::translate("Plan", "Stage plan") : text(show_.title);
+    draw_text(painter, page.topLeft() + QPointF(2.0, 12.0), title, style, kTitlePx, style.ink.ink, Anchor::left);
+    draw_text(painter, page.topLeft() + QPointF(2.0, 32.0), subtitle(show_), style, kTextPx, style.ink.soft,
+              Anchor::left);
+}
+
+void PlanPainter::paint_plan(QPainter& painter, const QRectF& room, double pixels_per_metre) const {
+    painter.save();
+    painter.translate(room.center());
+    painter.scale(pixels_per_metre, pixels_per_metre);
+    painter.translate(-extent_.center());
+    PlanStyle style = page_style();
+    style.px = 1.0 / pixels_per_metre;
+    paint_stage_floor(painter, show_, style);
+    const double over = kWordsPx * style.px;
+    if (drawing_.grid) paint_grid(painter, extent_.adjusted(-over, -over, over, over), style);
+    if (drawing_.map) paint_map(painter, *drawing_.map, style, drawing_.map_opacity);
+    paint_stage_edge(painter, show_, style);
+    paint_stage_words(painter, show_, style);
+    const auto paint_kind = [&](bool risers) {
+        for (const ObjectLook& look : looks_)
+            if ((look.kind == ObjectKind::riser) == risers) paint_object(painter, look, style, style.ink.ink);
+    };
+    paint_kind(true);
+    paint_loops(painter, style);
+    paint_kind(false);
+    paint_labels(painter, style);
+    painter.restore();
+}
+
+void PlanPainter::paint_loops(QPainter& painter, const PlanStyle& style) const {
+    if (!drawing_.analysis) return;
+    const RiskScale scale(show_.system.target_margin_db, style.ink.dark);
+    for (const LoopLine& line : loop_lines(show_, *drawing_.analysis, drawing_.highlight))
+        paint_loop_line(painter, line, style, scale);
+}
+
+void PlanPainter::paint_labels(QPainter& painter, const PlanStyle& style) const {
+    std::vector<const ObjectLook*> looks;
+    for (const ObjectLook& look : looks_) looks.push_back(&look);
+    const std::vector<LabelPlace> places = placed_labels(label_wishes(looks, style));
+    for (std::size_t i = 0; i < places.size(); ++i)
+        paint_label(painter, *looks[i], label_rect(places[i], style), style);
+}
+
+void PlanPainter::paint_foot(QPainter& painter, const QRectF& page, double scale) const {
+    const PlanStyle style = page_style();
+    const double ppm = pixels_per_metre(scale), bottom = page.bottom() - 4.0;
+    paint_scale_bar(painter, {page.left() + 2.0, bottom}, ppm, style);
+    const double after_bar = page.left() + 2.0 + scale_bar_length(ppm, style.units) * ppm + 18.0;
+    draw_text(painter, {after_bar, bottom - 6.0}, QStringLiteral("1 : %1").arg(scale), style, kTextPx, style.ink.ink,
+              Anchor::left);
+    if (!drawing_.map) return;
+    paint_legend(painter, {page.right() - kLegendSize.width() - 2.0, page.bottom() - kLegendSize.height() - 2.0},
+                 *drawing_.map, style);
+    const QString notice = map_notice(*drawing_.map->grid);
+    if (!notice.isEmpty())
+        draw_text(painter, {page.right() - 2.0, 12.0}, notice, style, kTextPx, style.ink.ink, Anchor::right);
+}
+
+}  // namespace howlmap::app
