@@ -1,0 +1,163 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/panels/inspector/field_builder.h"
+#include "core/report/words.h"
+#include "core/show/edits.h"
+
+namespace howlmap::app {
+namespace {
+
+template <class List>
+auto finder(List Show::*list) {
+    return [list](Show& show, const std::string& id) { return find_by_id(show.*list, id); };
+}
+
+template <class Build>
+void add_place(Build& build, bool height) {
+    build.group("Place");
+    build.length(
+        "Stage left", limits::kPosition, [](auto& i) -> auto& { return i.position.x; });
+    build.length(
+        "Upstage", limits::kPosition, [](auto& i) -> auto& { return i.position.y; });
+    if constexpr (requires(Build b) { b.find()(std::declval<Show&>(), std::string())->position.z; })
+        if (height)
+            build.length(
+                "Height", limits::kPosition, [](auto& i) -> auto& { return i.position.z; });
+}
+
+}  // namespace
+
+QList<Choice> mix_choices(const Show& show) {
+    QList<Choice> choices{{inspector_text("none"), QString()}};
+    for (const Mix& mix : show.mixes)
+        choices.append({QStringLiteral("%1  %2").arg(mix.number).arg(QString::fromStdString(report::name_of(mix))),
+                        QString::fromStdString(mix.id)});
+    return choices;
+}
+
+Fields performer_fields() {
+    Fields fields;
+    FieldBuilder build(fields, finder(&Show::performers));
+    build.group("Player");
+    build.text(
+        "Name", [](auto& i) -> auto& { return i.name; });
+    build.choice(
+        "Hears by", {inspector_text("loudspeakers"), inspector_text("in-ears"), inspector_text("no monitor")},
+        [](auto& i) -> auto& { return i.hears; });
+    build.one_of(
+        "Mix", mix_choices, [](auto& i) -> auto& { return i.mix; });
+    build.number(
+        "Seal of in-ears", "dB", limits::kGain, 0, 1.0, [](auto& i) -> auto& { return i.seal_db; });
+    build
+        .optional_number(
+            "Own sound at the ear", "dBA", limits::kLevel, 0, 1.0, [](auto& i) -> auto& { return i.own_acoustic_dba; })
+        .tip = inspector_text("Of the instrument or voice itself in loud playing; empty: none");
+    add_place(build, false);
+    build
+        .length(
+            "Ear height", limits::kPosition, [](auto& i) -> auto& { return i.ear_height_m; })
+        .tip = inspector_text("Above the riser or floor under the player");
+    build.number(
+        "Looks", "°", limits::kAngle, 0, 5.0, [](auto& i) -> auto& { return i.yaw_deg; });
+    build.group("Notes");
+    build.text(
+        "Notes", [](auto& i) -> auto& { return i.notes; }, FieldKind::paragraph);
+    return fields;
+}
+
+Fields mix_fields() {
+    Fields fields;
+    FieldBuilder build(fields, finder(&Show::mixes));
+    build.group("Mix");
+    build.text(
+        "Name", [](auto& i) -> auto& { return i.name; });
+    build.whole(
+        "Number", "", limits::kNumber, [](auto& i) -> auto& { return i.number; });
+    build.choice(
+        "Polarity", polarity_labels(), [](auto& i) -> auto& { return i.polarity; });
+    build.number(
+        "Delay", "ms", limits::kMilliseconds, 2, 0.1, [](auto& i) -> auto& { return i.delay_ms; });
+    add_high_pass(
+        build, [](auto& i) -> auto& { return i.high_pass; });
+    return fields;
+}
+
+Fields backline_fields() {
+    Fields fields;
+    FieldBuilder build(fields, finder(&Show::backline));
+    build.group("Backline");
+    build.text(
+        "Name", [](auto& i) -> auto& { return i.name; });
+    build.text(
+        "Kind", [](auto& i) -> auto& { return i.kind; });
+    build.number(
+        "Level at 1 m", "dBA", limits::kLevel, 0, 1.0, [](auto& i) -> auto& { return i.level_1m_dba; });
+    build.text(
+        "Notes", [](auto& i) -> auto& { return i.notes; }, FieldKind::paragraph);
+    add_place(build, true);
+    return fields;
+}
+
+Fields listener_fields() {
+    Fields fields;
+    FieldBuilder build(fields, finder(&Show::listeners));
+    build.group("Place in the house");
+    build.text(
+        "Name", [](auto& i) -> auto& { return i.name; });
+    add_place(build, true);
+    return fields;
+}
+
+Fields mark_fields() {
+    Fields fields;
+    FieldBuilder build(fields, finder(&Show::marks));
+    build.group("Mark");
+    build.text(
+        "Text", [](auto& i) -> auto& { return i.text; });
+    build.text(
+        "Kind", [](auto& i) -> auto& { return i.kind; });
+    add_place(build, false);
+    build.number(
+        "Yaw", "°", limits::kAngle, 0, 5.0, [](auto& i) -> auto& { return i.yaw_deg; });
+    return fields;
+}
+
+Fields riser_fields() {
+    Fields fields;
+    FieldBuilder build(fields, [](Show& show, const std::string& id) { return find_by_id(show.stage.risers, id); });
+    build.group("Riser");
+    build.text(
+        "Name", [](auto& i) -> auto& { return i.name; });
+    build.length(
+        "Height", limits::kPosition, [](auto& i) -> auto& { return i.height_m; });
+    return fields;
+}
+
+Fields common_fields() {
+    Fields fields;
+    const auto coordinate = [&](const char* label, double Vec2::*axis) {
+        Field field;
+        field.group = inspector_text("Place");
+        field.label = inspector_text(label);
+        field.kind = FieldKind::length;
+        field.range = limits::kPosition;
+        field.step = 0.01;
+        field.decimals = 2;
+        field.get = [axis](const Show& show, const std::string& id) -> std::optional<QVariant> {
+            const auto object = placed_object(show, id);
+            return object ? std::optional<QVariant>(object->position.*axis) : std::nullopt;
+        };
+        field.set = [axis](Show& show, const std::string& id, const QVariant& value) {
+            const auto object = placed_object(show, id);
+            if (!object) return;
+            Vec2 by;
+            by.*axis = value.toDouble() - object->position.*axis;
+            move_by(show, {id}, by);
+        };
+        fields.append(field);
+    };
+    coordinate("Stage left", &Vec2::x);
+    coordinate("Upstage", &Vec2::y);
+    return fields;
+}
+
+}  // namespace howlmap::app

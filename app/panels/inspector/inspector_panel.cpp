@@ -1,0 +1,175 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/panels/inspector/inspector_panel.h"
+
+#include <QFormLayout>
+#include <QLabel>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "app/panels/inspector/field_row.h"
+#include "app/panels/inspector/measured_directivity.h"
+#include "app/panels/inspector/number_table.h"
+#include "app/panels/inspector/polar_plot.h"
+#include "app/panels/inspector/tables.h"
+#include "core/show/find.h"
+
+namespace howlmap::app {
+namespace {
+
+/// Which list of the show holds an object.
+std::optional<ObjectKind> kind_of(const Show& show, const std::string& id) {
+    if (find_by_id(show.loudspeakers, id)) return ObjectKind::loudspeaker;
+    if (find_by_id(show.inputs, id)) return ObjectKind::input;
+    if (find_by_id(show.performers, id)) return ObjectKind::performer;
+    if (find_by_id(show.mixes, id)) return ObjectKind::mix;
+    if (find_by_id(show.backline, id)) return ObjectKind::backline;
+    if (find_by_id(show.listeners, id)) return ObjectKind::listener;
+    if (find_by_id(show.marks, id)) return ObjectKind::mark;
+    if (find_by_id(show.stage.risers, id)) return ObjectKind::riser;
+    return std::nullopt;
+}
+
+Fields fields_for(const Show& show, const QStringList& ids) {
+    if (ids.isEmpty()) return show_fields();
+    const auto first = kind_of(show, ids.first().toStdString());
+    const bool same = std::all_of(ids.begin(), ids.end(),
+                                  [&](const QString& id) { return kind_of(show, id.toStdString()) == first; });
+    if (!same || !first) return common_fields();
+    switch (*first) {
+        case ObjectKind::loudspeaker:
+            return loudspeaker_fields();
+        case ObjectKind::input:
+            return input_fields();
+        case ObjectKind::performer:
+            return performer_fields();
+        case ObjectKind::mix:
+            return mix_fields();
+        case ObjectKind::backline:
+            return backline_fields();
+        case ObjectKind::listener:
+            return listener_fields();
+        case ObjectKind::mark:
+            return mark_fields();
+        case ObjectKind::riser:
+            return riser_fields();
+    }
+    return {};
+}
+
+QLabel* title_label(const QString& text, QWidget* parent) {
+    auto* label = new QLabel(text, parent);
+    QFont font = label->font();
+    font.setBold(true);
+    label->setFont(font);
+    label->setWordWrap(true);
+    return label;
+}
+
+}  // namespace
+
+InspectorPanel::InspectorPanel(Document& document, Selection& selection, QWidget* parent)
+    : QScrollArea(parent), document_(document), selection_(selection) {
+    setObjectName(QStringLiteral("inspector_panel"));
+    setWidgetResizable(true);
+    setFrameShape(QFrame::NoFrame);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    connect(&selection_, &Selection::changed, this, &InspectorPanel::rebuild);
+    connect(&document_, &Document::replaced, this, &InspectorPanel::rebuild);
+    connect(&document_, &Document::changed, this, &InspectorPanel::refresh);
+    rebuild();
+}
+
+void InspectorPanel::rebuild() {
+    ids_ = selection_.ids();
+    units_ = document_.show().display.units;
+    rows_.clear();
+    labels_.clear();
+    tables_.clear();
+    polar_ = nullptr;
+    measured_ = nullptr;
+    auto* content = new QWidget(this);
+    auto* layout = new QVBoxLayout(content);
+    layout->setContentsMargins(8, 8, 8, 8);
+    layout->addWidget(title_label(heading(), content));
+    const Fields fields = fields_for(document_.show(), ids_);
+    add_groups(layout, fields);
+    if (ids_.size() <= 1) add_tables(layout);
+    layout->addStretch(1);
+    setWidget(content);  // deletes the one before
+    refresh();
+}
+
+void InspectorPanel::add_groups(QVBoxLayout* layout, const Fields& fields) {
+    QFormLayout* form = nullptr;
+    QString group;
+    for (const Field& field : fields) {
+        if (!form || field.group != group) {
+            group = field.group;
+            layout->addWidget(title_label(group, layout->parentWidget()));
+            form = new QFormLayout;
+            form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
+            form->setRowWrapPolicy(QFormLayout::DontWrapRows);
+            layout->addLayout(form);
+        }
+        auto* row =
+            new FieldRow(field, document_, ids_.isEmpty() ? QStringList{QString()} : ids_, layout->parentWidget());
+        auto* label = new QLabel(field.label, layout->parentWidget());
+        label->setBuddy(row);
+        label->setToolTip(field.tip);
+        form->addRow(label, row);
+        rows_.append(row);
+        labels_.append(label);
+    }
+}
+
+void InspectorPanel::add_tables(QVBoxLayout* layout) {
+    const QString id = ids_.value(0);
+    QWidget* content = layout->parentWidget();
+    if (!id.isEmpty()) {
+        polar_ = new PolarPlot(content);
+        layout->addWidget(polar_);
+        measured_ = new MeasuredDirectivity(document_, id, content);
+        layout->addWidget(measured_);
+    }
+    for (const NumberTableSource& source : tables_of(document_.show(), id)) {
+        if (!source.get(document_.show())) continue;
+        layout->addWidget(title_label(source.title, content));
+        tables_.append(new NumberTable(source, document_, content));
+        layout->addWidget(tables_.last());
+    }
+}
+
+QString InspectorPanel::heading() const {
+    if (ids_.isEmpty()) return tr("Nothing selected: the show and its stage");
+    if (ids_.size() > 1) return tr("%1 objects").arg(ids_.size());
+    return tr("Selected");
+}
+
+void InspectorPanel::refresh() {
+    // Objects may have gone, and a change of units changes every editor.
+    const Show& show = document_.show();
+    const bool gone =
+        std::any_of(ids_.begin(), ids_.end(), [&](const QString& id) { return !kind_of(show, id.toStdString()); });
+    if (units_ != show.display.units || (gone && selection_.ids() != ids_)) return rebuild();
+    for (int i = 0; i < rows_.size(); ++i) {
+        rows_[i]->refresh();
+        rows_[i]->setVisible(rows_[i]->applies());
+        labels_[i]->setVisible(rows_[i]->applies());
+    }
+    for (NumberTable* table : tables_) table->refresh();
+    if (measured_) measured_->refresh();
+    if (polar_) polar_->show_curve(polar_of(show, ids_.value(0).toStdString(), hz_), hz_);
+}
+
+void InspectorPanel::set_frequency(double hz) {
+    hz_ = hz;
+    if (polar_) polar_->show_curve(polar_of(document_.show(), ids_.value(0).toStdString(), hz_), hz_);
+}
+
+FieldRow* InspectorPanel::row(const QString& label) const {
+    for (FieldRow* row : rows_)
+        if (row->field().label == label && row->applies()) return row;
+    return nullptr;
+}
+
+}  // namespace howlmap::app
