@@ -4,9 +4,12 @@
 #include <QApplication>
 #include <QCoreApplication>
 #include <QGuiApplication>
+#include <QTimer>
 #include <iostream>
 
 #include "app/command_line/run.h"
+#include "app/settings/theme.h"
+#include "app/window/main_window.h"
 
 namespace {
 
@@ -27,6 +30,18 @@ void name_the_application() {
     QCoreApplication::setApplicationName(QStringLiteral("howlmap"));
     QCoreApplication::setOrganizationName(QStringLiteral("howlmap"));
     QCoreApplication::setApplicationVersion(QStringLiteral(HOWLMAP_VERSION));
+}
+
+int run_window(const QStringList& shows, int argc, char** argv) {
+    QApplication application(argc, argv);
+    QApplication::setApplicationDisplayName(QStringLiteral("Howlmap"));
+    QGuiApplication::setDesktopFileName(QStringLiteral("org.howlmap.Howlmap"));
+    apply_look(Preferences::load().look);
+    MainWindow window;
+    window.show();
+    // After the first paint, so that questions stand in front of a window that is there.
+    QTimer::singleShot(0, &window, [&] { window.start(shows); });
+    return QApplication::exec();
 }
 
 int run_without_window(const Request& request, int argc, char** argv) {
@@ -50,6 +65,5 @@ int main(int argc, char** argv) {
         std::cerr << "howlmap: no display here; try \"howlmap check SHOW\" or \"howlmap --help\"\n";
         return static_cast<int>(Status::refused);
     }
-    QApplication application(argc, argv);
-    return 0;
+    return run_window(request.arguments, argc, argv);
 }
