@@ -4,6 +4,8 @@
 #include <QCoreApplication>
 #include <vector>
 
+#include "app/panels/loops/loops_panel.h"
+
 namespace howlmap::app {
 namespace {
 
@@ -15,7 +17,11 @@ QWidget* make(const Workspace& workspace, QWidget* parent) {
 }  // namespace
 
 std::span<const PanelEntry> panel_table() {
-    static const std::vector<PanelEntry> table{};
+    static const std::vector<PanelEntry> table{
+        {"loops", QT_TRANSLATE_NOOP("panels", "Loops"),
+         QT_TRANSLATE_NOOP("panels", "What rings first, worst first, and who makes it."), "Alt+1",
+         Qt::RightDockWidgetArea, make<LoopsPanel>},
+    };
     return table;
 }
 

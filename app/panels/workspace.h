@@ -9,6 +9,7 @@ namespace howlmap::app {
 class AnalysisService;
 class Document;
 class PlanView;
+class ResponseService;
 class Selection;
 class Spotlight;
 struct Trouble;
@@ -18,6 +19,7 @@ struct Workspace {
     Selection& selection;
     AnalysisService& analysis;
     Spotlight& spotlight;
+    ResponseService& response;
     PlanView& plan;
     std::function<void(const QString&)> say;     ///< one sentence about what just happened, in the status bar
     std::function<void(const Trouble&)> report;  ///< something could not be done: asks for attention

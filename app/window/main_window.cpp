@@ -46,6 +46,7 @@ MainWindow::MainWindow()
     : selection_(nullptr),
       analysis_(document_),
       spotlight_(nullptr),
+      response_(document_, analysis_, spotlight_),
       session_(document_),
       autosave_(document_, 1000 * Preferences::load().autosave_rest_s, kLongestRestMs),
       actions_(new ActionTable(this)),
@@ -57,9 +58,10 @@ MainWindow::MainWindow()
     resize(1280, 800);
     build_centre();
     build_status_bar();
-    workspace_ = std::make_unique<Workspace>(Workspace{
-        document_, selection_, analysis_, spotlight_, *plan_, [this](const QString& sentence) { say(sentence); },
-        [this](const Trouble& trouble) { report_trouble(this, trouble); }});
+    workspace_ =
+        std::make_unique<Workspace>(Workspace{document_, selection_, analysis_, spotlight_, response_, *plan_,
+                                              [this](const QString& sentence) { say(sentence); },
+                                              [this](const Trouble& trouble) { report_trouble(this, trouble); }});
     docks_ = new DockLayout(*this, *workspace_);
     connect_file_actions();
     connect_edit_actions();

@@ -8,6 +8,7 @@
 #include "app/document/autosave.h"
 #include "app/document/document.h"
 #include "app/document/file_session.h"
+#include "app/document/response_service.h"
 #include "app/document/selection.h"
 #include "app/document/spotlight.h"
 #include "app/panels/workspace.h"
@@ -40,6 +41,7 @@ class MainWindow : public QMainWindow {
     Selection& selection() { return selection_; }
     AnalysisService& analysis() { return analysis_; }
     Spotlight& spotlight() { return spotlight_; }
+    ResponseService& response() { return response_; }
     FileActions& files() { return *files_; }
     Autosave& autosave() { return autosave_; }
     DockLayout& docks() { return *docks_; }
@@ -70,6 +72,7 @@ class MainWindow : public QMainWindow {
     Selection selection_;
     AnalysisService analysis_;
     Spotlight spotlight_;
+    ResponseService response_;
     FileSession session_;
     Autosave autosave_;
     ActionTable* actions_;
