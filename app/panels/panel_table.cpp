@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "app/panels/loops/loops_panel.h"
+#include "app/panels/response/response_panel.h"
 
 namespace howlmap::app {
 namespace {

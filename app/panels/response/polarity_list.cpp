@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/panels/response/polarity_list.h"
+
+#include <QHeaderView>
+#include <QPointer>
+
+#include "app/document/analysis_service.h"
+#include "app/document/document.h"
+#include "app/panels/response/mix_edits.h"
+#include "app/settings/figures.h"
+#include "core/show/find.h"
+
+namespace howlmap::app {
+namespace {
+
+constexpr int kSettleMs = 500;
+enum Column { kName, kCounted, kDrawn };
+
+std::optional<double> gained(std::optional<double> after, std::optional<double> before) {
+    return after && before ? std::optional(*after - *before) : std::nullopt;
+}
+
+PolarityList::Effect effect_of(const Show& show, const std::string& id, const AnalysisResult& before, const Job& job) {
+    Show flipped = show;
+    flip_polarity(flipped, id);
+    AnalysisOptions options;
+    options.rings = options.listening = false;
+    const auto after = analyse(flipped, options, {job.stop, {}});
+    if (!after) return {};
+    return {gained(after->margin_db, before.margin_db), gained(count_on(*after), count_on(before))};
+}
+
+QString effect_text(std::optional<double> db) { return db ? gain_text(*db) : QStringLiteral("–"); }
+
+}  // namespace
+
+PolarityList::PolarityList(const Workspace& workspace, QWidget* parent) : QTreeWidget(parent), work_(workspace) {
+    setObjectName(QStringLiteral("polarities"));
+    setAccessibleName(tr("Polarity of inputs and mixes"));
+    setHeaderLabels({tr("Inverted"), tr("Turning it over: to count on"), tr("as drawn")});
+    setRootIsDecorated(false);
+    setUniformRowHeights(true);
+    setFrameShape(QFrame::NoFrame);
+    header()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    settle_.setSingleShot(true);
+    settle_.setInterval(kSettleMs);
+    connect(&settle_, &QTimer::timeout, this, &PolarityList::compute);
+    connect(this, &QTreeWidget::itemChanged, this, [this](QTreeWidgetItem* item) { flip(item); });
+    connect(&work_.document, &Document::changed, this, &PolarityList::invalidate);
+    connect(&work_.document, &Document::replaced, this, &PolarityList::invalidate);
+    connect(&work_.analysis, &AnalysisService::updated, this, [this] {
+        if (work_.analysis.counted()) settle_.start();
+    });
+    fill();
+}
+
+void PolarityList::showEvent(QShowEvent* event) {
+    QTreeWidget::showEvent(event);
+    settle_.start();
+}
+
+void PolarityList::invalidate() {
+    worker_.cancel();
+    fill();
+}
+
+void PolarityList::fill() {
+    filling_ = true;
+    const Show& show = work_.document.show();
+    const QString current = currentItem() ? currentItem()->data(kName, Qt::UserRole).toString() : QString();
+    clear();
+    const auto add = [&](const QString& name, const std::string& id, Polarity polarity) {
+        auto* item = new QTreeWidgetItem(this, {name, QStringLiteral("…"), QStringLiteral("…")});
+        item->setData(kName, Qt::UserRole, qstr(id));
+        item->setCheckState(kName, polarity == Polarity::inverted ? Qt::Checked : Qt::Unchecked);
+        item->setToolTip(kName, tr("Turns the polarity over; one step that can be undone."));
+        if (current == qstr(id)) setCurrentItem(item);
+    };
+    for (const Input& input : show.inputs)
+        if (!is_line(input)) add(tr("Input %1 %2").arg(input.channel).arg(qstr(input.name)), input.id, input.polarity);
+    for (const Mix& mix : show.mixes) add(tr("Mix %1 %2").arg(mix.number).arg(qstr(mix.name)), mix.id, mix.polarity);
+    filling_ = false;
+}
+
+void PolarityList::compute() {
+    const auto before = work_.analysis.result();
+    if (!isVisible() || !before || !work_.analysis.counted() || computed_for_ == work_.document.revision()) return;
+    QStringList ids;
+    for (int i = 0; i < topLevelItemCount(); ++i) ids.append(topLevelItem(i)->data(kName, Qt::UserRole).toString());
+    worker_.restart([this, ids, before, show = work_.document.show(),
+                     revision = work_.document.revision()](const Job& job) -> Worker::Deliver {
+        for (const QString& id : ids) {
+            const Effect effect = effect_of(show, id.toStdString(), *before, job);
+            if (job.cancelled()) return {};
+            // One row after the other: the first answers are there long before the last.
+            QMetaObject::invokeMethod(
+                this,
+                [this, id, effect, revision] {
+                    if (revision == work_.document.revision()) show_effect(id, effect);
+                },
+                Qt::QueuedConnection);
+        }
+        return [this, revision] { computed_for_ = revision; };
+    });
+}
+
+void PolarityList::show_effect(const QString& id, const Effect& effect) {
+    filling_ = true;
+    for (int i = 0; i < topLevelItemCount(); ++i) {
+        QTreeWidgetItem* item = topLevelItem(i);
+        if (item->data(kName, Qt::UserRole).toString() != id) continue;
+        item->setText(kCounted, effect_text(effect.counted_db));
+        item->setText(kDrawn, effect_text(effect.drawn_db));
+        QFont bold = font();
+        bold.setWeight(QFont::DemiBold);
+        item->setFont(kCounted, bold);
+    }
+    filling_ = false;
+}
+
+void PolarityList::flip(QTreeWidgetItem* item) {
+    if (filling_) return;
+    const QString id = item->data(kName, Qt::UserRole).toString();
+    const QString name = item->text(kName);
+    // The list is filled again by the edit, which must not happen while the item is still telling of its change.
+    QMetaObject::invokeMethod(
+        this,
+        [this, id, name] {
+            work_.document.edit(tr("Turn polarity of %1").arg(name),
+                                [&](Show& show) { flip_polarity(show, id.toStdString()); });
+        },
+        Qt::QueuedConnection);
+}
+
+}  // namespace howlmap::app
