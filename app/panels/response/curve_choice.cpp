@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/panels/response/curve_choice.h"
 
+#include <QAbstractItemView>
+
 #include <algorithm>
 
 #include "app/document/analysis_service.h"

@@ -29,8 +29,8 @@ FilterHandles::FilterHandles(Document& document, ResponsePlot& plot)
 }
 
 void FilterHandles::set_mix(const std::string& mix) {
+    if (mix != mix_) chosen_.reset();
     mix_ = mix;
-    chosen_.reset();
     refresh();
 }
 

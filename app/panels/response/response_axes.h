@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-#include <qcustomplot.h>
+#include "app/panels/response/custom_plot.h"
 
 namespace howlmap::app {
 

@@ -2,7 +2,7 @@
 // Loop gain over frequency: as drawn, its band of 5 to 95 per cent, worst phase, target, rings, and what a preview
 // would make of it.
 #pragma once
-#include <qcustomplot.h>
+#include "app/panels/response/custom_plot.h"
 
 #include <memory>
 #include <optional>
