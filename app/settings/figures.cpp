@@ -8,7 +8,7 @@
 
 namespace howlmap::app {
 
-QString frequency_text(double hz) { return qstr(report::hz_words(hz)); }
+QString hz_text(double hz) { return qstr(report::hz_words(hz)); }
 QString band_text(double nominal_hz) { return qstr(report::band_words(nominal_hz)); }
 QString margin_text(std::optional<double> db) { return qstr(report::margin_words(db)); }
 QString gain_text(double db) {

@@ -9,7 +9,7 @@
 
 namespace howlmap::app {
 
-QString frequency_text(double hz);
+QString hz_text(double hz);
 QString band_text(double nominal_hz);
 /// "3.2 dB", "no loop" where absent.
 QString margin_text(std::optional<double> db);

@@ -73,7 +73,7 @@ void StatusFigures::refresh_ring() {
     if (result->rings.empty()) return ring_->setText(tr("Nothing rings: no loudspeaker plays what it feeds."));
     const Ring& ring = result->rings.front();
     ring_->setText(tr("%1  %2  %3 → %4")
-                       .arg(frequency_text(ring.hz), QString::fromStdString(ring.note),
+                       .arg(hz_text(ring.hz), QString::fromStdString(ring.note),
                             name_text(document_.show(), ring.strongest_loudspeaker),
                             name_text(document_.show(), ring.strongest_input)));
 }

@@ -52,7 +52,7 @@ QVariant RingModel::data(const QModelIndex& index, int role) const {
     const QString counted = row->count_on_db ? margin_text(row->count_on_db) : QStringLiteral("–");
     switch (role) {
         case Qt::DisplayRole:
-            return QStringLiteral("%1   %2").arg(frequency_text(row->ring.hz), note_text(row->ring));
+            return QStringLiteral("%1   %2").arg(hz_text(row->ring.hz), note_text(row->ring));
         case kCountOn:
             return counted;
         case kAsDrawn:
@@ -65,7 +65,7 @@ QVariant RingModel::data(const QModelIndex& index, int role) const {
             return qstr(report::ring_words(show_, row->ring));
         case Qt::AccessibleTextRole:
             return tr("%1, %2, to count on %3, %4, %5")
-                .arg(frequency_text(row->ring.hz), note_text(row->ring), counted, drawn, words(*row));
+                .arg(hz_text(row->ring.hz), note_text(row->ring), counted, drawn, words(*row));
         default:
             return {};
     }

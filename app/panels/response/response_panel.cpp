@@ -208,7 +208,7 @@ void ResponsePanel::compare(bool on) {
 void ResponsePanel::add_notch_at_ring() {
     const auto& ring = work_.spotlight.ring();
     const double hz = ring ? ring->hz : third_octave_centre(faders_->current());
-    work_.document.edit(tr("Add notch at %1").arg(frequency_text(hz)), [&](Show& show) { add_notch(show, mix(), hz); });
+    work_.document.edit(tr("Add notch at %1").arg(hz_text(hz)), [&](Show& show) { add_notch(show, mix(), hz); });
 }
 
 void ResponsePanel::remove_chosen_notch() {
