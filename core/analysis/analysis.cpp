@@ -29,8 +29,7 @@ const char* to_string(Verdict verdict) {
 std::optional<AnalysisResult> analyse(const Show& show, const AnalysisOptions& options, const Job& job) {
     AnalysisResult result;
     result.title = show.title;
-    const LoopModel model(show);
-    Stability stability = stability_of(model, options.rings, job);
+    Stability stability = stability_of(show, options.rings, job);
     if (job.cancelled()) return std::nullopt;
     result.margin_db = stability.margin_db;
     result.worst_phase_margin_db = stability.worst_phase_margin_db;
@@ -47,7 +46,7 @@ std::optional<AnalysisResult> analyse(const Show& show, const AnalysisOptions& o
         result.house = house_figures(show);
     }
     if (job.cancelled()) return std::nullopt;
-    result.warnings = warnings_of(show, model);
+    result.warnings = warnings_of(show, LoopModel(show));
     return result;
 }
 

@@ -15,10 +15,12 @@ constexpr double kSizeSlack = 1.1;
 
 class Search {
   public:
-    Search(const Loci& loci, const std::vector<double>& grid, const std::vector<double>& bounds, const Job& job)
-        : loci_(loci), grid_(grid), job_(job), points_(grid.size()), followed_(grid.size() - 1, false) {
-        for (std::size_t i = 0; i + 1 < grid.size(); ++i)
-            bounds_.push_back(kBoundSlack * std::max(bounds[i], bounds[i + 1]));
+    Search(const Loci& loci, const SampledLoci& sampled, const Job& job) : loci_(loci), sampled_(sampled), job_(job) {
+        const std::vector<double>& at_point = sampled.bounds;
+        for (std::size_t i = 0; i + 1 < at_point.size(); ++i)
+            bounds_.push_back(kBoundSlack * std::max(at_point[i], at_point[i + 1]));
+        followed_.assign(bounds_.size(), false);
+        if (sampled.points.empty()) exact_.resize(at_point.size());
     }
 
     /// Raises `best` to the strongest crossing, looking where the bounds are largest first.
@@ -49,8 +51,9 @@ class Search {
 
   private:
     const LociPoint& point(std::size_t i) {
-        if (!points_[i]) points_[i] = loci_.at(grid_[i]);
-        return *points_[i];
+        if (!sampled_.points.empty()) return sampled_.points[i];
+        if (!exact_[i]) exact_[i] = loci_.at(sampled_.hz[i]);
+        return *exact_[i];
     }
 
     void follow(std::size_t i, double least) {
@@ -68,10 +71,10 @@ class Search {
     }
 
     const Loci& loci_;
-    const std::vector<double>& grid_;
+    const SampledLoci& sampled_;
     const Job& job_;
     std::vector<double> bounds_;  // of the largest modulus, by interval
-    std::vector<std::optional<LociPoint>> points_;
+    std::vector<std::optional<LociPoint>> exact_;
     std::vector<bool> followed_;
     std::vector<Bracket> open_;  // not refined yet
     std::vector<Crossing> found_;
@@ -79,9 +82,8 @@ class Search {
 };
 }  // namespace
 
-std::vector<Crossing> find_crossings(const Loci& loci, const std::vector<double>& grid,
-                                     const std::vector<double>& bounds, double range, const Job& job) {
-    Search search(loci, grid, bounds, job);
+std::vector<Crossing> find_crossings(const Loci& loci, const SampledLoci& sampled, double range, const Job& job) {
+    Search search(loci, sampled, job);
     search.find_strongest();
     if (job.cancelled()) return {};
     return search.within(range);

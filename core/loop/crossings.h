@@ -14,10 +14,15 @@ inline constexpr double kRingRange = 3.98107170553497;
 /// More crossings than this, by their estimated strength, are not looked at closely.
 inline constexpr std::size_t kMostCrossings = 200;
 
-/// Crossings of the positive real axis above -60 dB, strongest first, down to strongest / `range`.
-/// Given: frequencies in rising order so close that the loci turn little between them, and an upper bound of the
-/// largest modulus at each (spectral_bound). Empty without any, or when cancelled.
-std::vector<Crossing> find_crossings(const Loci& loci, const std::vector<double>& grid,
-                                     const std::vector<double>& bounds, double range, const Job& job = {});
+/// What is known of the loci on a grid.
+struct SampledLoci {
+    const std::vector<double>& hz;         ///< rising, so close that the loci turn little between them
+    const std::vector<double>& bounds;     ///< upper bound of the largest modulus at each
+    const std::vector<LociPoint>& points;  ///< eigenvalues to about 0.1 dB; empty: computed exactly where needed
+};
+
+/// Crossings of the positive real axis above -60 dB, strongest first, down to strongest / `range`, refined with the
+/// exact loci. Empty without any, or when cancelled.
+std::vector<Crossing> find_crossings(const Loci& loci, const SampledLoci& sampled, double range, const Job& job = {});
 
 }  // namespace howlmap

@@ -22,10 +22,10 @@ class DrawNumbers {
     /// Given: seed of the show, draw 0, 1, ..
     constexpr DrawNumbers(std::uint64_t seed, std::uint64_t draw)
         : start_(split_mix(seed + kGoldenGamma * (draw + 1))) {}
+    /// State of the generator that gives the i-th number.
+    constexpr std::uint64_t state(std::uint64_t i) const { return start_ + kGoldenGamma * i; }
     /// The i-th number, i = 1, 2, .., in [0, 1).
-    constexpr double unit(std::uint64_t i) const {
-        return static_cast<double>(split_mix(start_ + kGoldenGamma * i) >> 11) * 0x1p-53;
-    }
+    constexpr double unit(std::uint64_t i) const { return static_cast<double>(split_mix(state(i)) >> 11) * 0x1p-53; }
     /// The same in [-1, 1).
     constexpr double both_ways(std::uint64_t i) const { return 2.0 * unit(i) - 1.0; }
 

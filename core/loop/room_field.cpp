@@ -32,11 +32,15 @@ double RoomField::rms(int input, int loudspeaker, double hz) const {
     return std::sqrt(mean_square_ * efficiency / interpolate(factors_[static_cast<std::size_t>(loudspeaker)], hz));
 }
 
+std::uint64_t RoomField::place(std::uint64_t first, int input, int loudspeaker, std::uint64_t k) const {
+    const auto order = static_cast<std::uint64_t>(order_[static_cast<std::size_t>(input)]);
+    const auto pair = order * factors_.size() + static_cast<std::uint64_t>(loudspeaker);
+    return first + 2 * (pair * knots_ + k);
+}
+
 Complex RoomField::knot(const DrawNumbers& numbers, std::uint64_t first, int input, int loudspeaker,
                         std::uint64_t k) const {
-    const auto place = static_cast<std::uint64_t>(order_[static_cast<std::size_t>(input)]);
-    const auto pair = place * factors_.size() + static_cast<std::uint64_t>(loudspeaker);
-    const std::uint64_t i = first + 2 * (pair * knots_ + k);
+    const std::uint64_t i = place(first, input, loudspeaker, k);
     return std::polar(std::sqrt(-std::log1p(-numbers.unit(i))), 2.0 * kPi * numbers.unit(i + 1));
 }
 

@@ -23,6 +23,8 @@ class RoomField {
     std::uint64_t knots() const { return knots_; }
     /// Root mean square of the room term for input and loudspeaker by index in the show.
     double rms(int input, int loudspeaker, double hz) const;
+    /// Place of the first of the two numbers of a knot.
+    std::uint64_t place(std::uint64_t first, int input, int loudspeaker, std::uint64_t k) const;
     /// z_k of a pair: unit variance. `first` is the place of the draw's first room number (1, 2, ..).
     Complex knot(const DrawNumbers& numbers, std::uint64_t first, int input, int loudspeaker, std::uint64_t k) const;
     /// The room term itself, between knots by weights that keep the variance.

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/loop/blocks/block_sweep.h"
 #include "core/loop/crossings.h"
 #include "core/loop/frequency_grid.h"
 #include "core/loop/peak.h"
@@ -65,13 +66,12 @@ std::vector<PairFigure> pair_figures(const LoopModel& model, const std::vector<P
 }
 }  // namespace
 
-Stability stability_of(const LoopModel& model, bool details, const Job& job) {
-    if (model.empty()) return {};
-    const LoopTiming timing = timing_of(model);
-    const std::vector<Pair> pairs = details ? pairs_of(model) : std::vector<Pair>{};
-    const Sweep swept = sweep(model, pairs, frequency_grid(timing, kStepsATurn), job);
-    const Loci loci{[&](double hz) { return model.small_matrix(model.factors(hz)); }, timing.common_s};
-    const auto crossings = find_crossings(loci, swept.hz, swept.bounds, details ? kRingRange * 1.1 : 1.0, job);
+namespace {
+Stability stability_from(const LoopModel& model, const std::vector<Pair>& pairs, const Sweep& swept, double common_s,
+                         bool details, const Job& job) {
+    const Loci loci{[&](double hz) { return model.small_matrix(model.factors(hz)); }, common_s};
+    const auto crossings =
+        find_crossings(loci, {swept.hz, swept.bounds, swept.points}, details ? kRingRange * 1.1 : 1.0, job);
     if (job.cancelled()) return {};
     Stability stability;
     stability.worst_phase_margin_db = worst_phase_margin(model, swept);
@@ -83,6 +83,25 @@ Stability stability_of(const LoopModel& model, bool details, const Job& job) {
     stability.rings = rings_of(model, crossings);
     stability.pairs = pair_figures(model, pairs, swept);
     return stability;
+}
+}  // namespace
+
+Stability stability_of(const Show& show, bool details, const Job& job) {
+    const BlockModel blocks(show, Purpose::as_drawn);
+    if (blocks.model().empty()) return {};
+    const std::vector<Pair> pairs = details ? pairs_of(blocks.model()) : std::vector<Pair>{};
+    const Sweep swept = block_sweep(blocks, pairs, job);
+    if (job.cancelled()) return {};
+    return stability_from(blocks.model(), pairs, swept, blocks.common_s(), details, job);
+}
+
+Stability exact_stability_of(const LoopModel& model, bool details, const Job& job) {
+    if (model.empty()) return {};
+    const LoopTiming timing = timing_of(model);
+    const std::vector<Pair> pairs = details ? pairs_of(model) : std::vector<Pair>{};
+    const Sweep swept = sweep(model, pairs, frequency_grid(timing, kStepsATurn), job);
+    if (job.cancelled()) return {};
+    return stability_from(model, pairs, swept, timing.common_s, details, job);
 }
 
 }  // namespace howlmap

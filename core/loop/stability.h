@@ -19,6 +19,8 @@ struct Stability {
 };
 
 /// Margins, and with `details` rings and pair figures too. Empty when cancelled or without a loop.
-Stability stability_of(const LoopModel& model, bool details, const Job& job = {});
+Stability stability_of(const Show& show, bool details, const Job& job = {});
+/// The same for any model, every sample computed exactly and one by one: slow, to check the other with.
+Stability exact_stability_of(const LoopModel& model, bool details, const Job& job = {});
 
 }  // namespace howlmap

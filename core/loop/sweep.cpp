@@ -39,7 +39,8 @@ double worst_phase_gain(const LoopModel& model, const LoopFactors& factors) {
 }
 
 Sweep sweep(const LoopModel& model, const std::vector<Pair>& pairs, std::vector<double> grid, const Job& job) {
-    Sweep result{std::move(grid), {}, {}, {}};
+    Sweep result;
+    result.hz = std::move(grid);
     const std::size_t n = result.hz.size();
     result.bounds.resize(n);
     result.worst_phase.resize(n);

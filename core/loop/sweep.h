@@ -2,6 +2,7 @@
 #pragma once
 #include <vector>
 
+#include "core/loop/loci.h"
 #include "core/loop/loop_model.h"
 #include "core/units/job.h"
 
@@ -27,8 +28,9 @@ struct Sweep {
     std::vector<double> bounds;                   ///< of the largest modulus among the eigenvalues
     std::vector<double> worst_phase;              ///< Perron root of |L|
     std::vector<std::vector<double>> pair_gains;  ///< by pair, then frequency
+    std::vector<LociPoint> points;                ///< eigenvalues; nothing where they were not computed
 };
-/// Evaluates a model on a grid, on all cores. Incomplete when cancelled.
+/// Evaluates a model on a grid, slowly and exactly, on all cores. Incomplete when cancelled.
 Sweep sweep(const LoopModel& model, const std::vector<Pair>& pairs, std::vector<double> grid, const Job& job = {});
 
 }  // namespace howlmap

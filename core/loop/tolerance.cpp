@@ -41,7 +41,7 @@ struct Draws {
             extras.room = [&](int input, int loudspeaker, double hz) {
                 return room->value(numbers, layout.room, input, loudspeaker, hz);
             };
-        const Stability stability = stability_of(LoopModel(drawn.show, extras), false);
+        const Stability stability = exact_stability_of(LoopModel(drawn.show, extras), false);
         if (!stability.margin_db) return std::nullopt;
         return DrawnMargin{*stability.margin_db, *stability.margin_hz};
     }
@@ -88,7 +88,7 @@ ToleranceFigures figures_of(const std::vector<std::optional<DrawnMargin>>& margi
 
 std::optional<ToleranceFigures> tolerance_figures(const Show& show, const Job& job) {
     std::vector<std::optional<DrawnMargin>> margins(static_cast<std::size_t>(show.tolerance.draws));
-    const BlockModel shared(show);
+    const BlockModel shared(show, Purpose::draws);
     if (!shared.model().empty()) {
         std::atomic<std::size_t> done = 0;
         tbb::enumerable_thread_specific<BlockScan> scans([&] { return BlockScan(shared); });

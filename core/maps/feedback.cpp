@@ -20,9 +20,7 @@ Show without_sends_of(const Show& show, const std::string& input) {
 }
 
 bool rings(const Show& show, const Job& job) {
-    const LoopModel model(show);
-    if (model.empty()) return false;
-    const auto margin = stability_of(model, false, job).margin_db;
+    const auto margin = stability_of(show, false, job).margin_db;
     return margin && *margin < 0.0;
 }
 

@@ -91,9 +91,7 @@ class LoudspeakerMapper : public Mapper {
     bool rings_without(const Mix& mix, const Job& job) const {
         Show rest = show_;
         std::erase_if(rest.mixes, [&](const Mix& other) { return other.id == mix.id; });
-        const LoopModel model(rest);
-        if (model.empty()) return false;
-        const auto margin = stability_of(model, false, job).margin_db;
+        const auto margin = stability_of(rest, false, job).margin_db;
         return margin && *margin < 0.0;
     }
 

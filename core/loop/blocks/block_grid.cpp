@@ -114,6 +114,27 @@ BlockGrid block_grid(const LoopModel& model, const LoopTiming& timing, double st
     return grid;
 }
 
+Survey survey_of(const BlockGrid& grid, const LoopTiming& timing, double steps, double spacing) {
+    Survey survey{{grid.nodes, {}}, {}};
+    const double width = kIntervals * spacing;
+    for (std::size_t b = 0; b < grid.blocks.size();) {
+        const Block& first = grid.blocks[b];
+        const double low = first.low_hz, high = low + width, knot = std::round(low / spacing) * spacing;
+        std::size_t last = b;
+        while (last < grid.blocks.size() && grid.blocks[last].low_hz < high - 0.5 * spacing) ++last;
+        const bool on_knot = std::abs(low - knot) < 1e-6 * low;
+        const bool smooth = steps * spacing * (timing.spread_s + sharpest(timing, low, high)) <= 1.0;
+        if (on_knot && smooth && high < kHighestHz && grid.blocks[last - 1].node <= first.node + 1) {
+            survey.grid.blocks.push_back(block_at(grid.nodes, first.node, low, high));
+            survey.parts.push_back({b, last});
+            b = last;
+        } else {
+            ++b;
+        }
+    }
+    return survey;
+}
+
 Block between_points(const Block& block, std::size_t i) {
     return {block.hz(i), block.step_hz / kIntervals, block.node, block.at + block.rise * static_cast<double>(i),
             block.rise / kIntervals};

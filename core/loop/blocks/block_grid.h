@@ -33,6 +33,17 @@ std::vector<double> gain_nodes(const LoopModel& model);
 /// starts at a whole multiple of it.
 BlockGrid block_grid(const LoopModel& model, const LoopTiming& timing, double steps, std::optional<double> spacing);
 
+/// Blocks for a first look at a model with a room: 16 neighbouring knots each, where nothing but the room varies much
+/// from one to the next. Each stands for blocks [first, last) of the grid that follows the loci.
+struct Survey {
+    struct Part {
+        std::size_t first, last;
+    };
+    BlockGrid grid;
+    std::vector<Part> parts;
+};
+Survey survey_of(const BlockGrid& grid, const LoopTiming& timing, double steps, double spacing);
+
 /// The block that divides the interval between points i and i + 1 of another one.
 Block between_points(const Block& block, std::size_t i);
 

@@ -92,6 +92,54 @@ void SumLegs(const LegInBlock* HWY_RESTRICT legs, std::size_t count, Lanes& sum)
     }
 }
 
+/// Output function of SplitMix64 in each lane.
+template <class DU>
+HWY_INLINE hn::Vec<DU> SplitMix(DU d, hn::Vec<DU> z) {
+    z = hn::Mul(hn::Xor(z, hn::ShiftRight<30>(z)), hn::Set(d, 0xBF58476D1CE4E5B9u));
+    z = hn::Mul(hn::Xor(z, hn::ShiftRight<27>(z)), hn::Set(d, 0x94D049BB133111EBu));
+    return hn::Xor(z, hn::ShiftRight<31>(z));
+}
+
+/// The upper 53 bits as a number in [0, 1).
+template <class DU>
+HWY_INLINE V Unit(DU du, hn::Vec<DU> z) {
+    const D d;
+    const hn::RebindToSigned<D> di;
+    (void)du;
+    return hn::Mul(hn::ConvertTo(d, hn::BitCast(di, hn::ShiftRight<11>(z))), hn::Set(d, 0x1p-53));
+}
+
+void GaussianKnots(const std::uint64_t* HWY_RESTRICT states, std::uint64_t offset, std::size_t count,
+                   double* HWY_RESTRICT re, double* HWY_RESTRICT im) {
+    const D d;
+    const hn::RebindToUnsigned<D> du;
+    for (std::size_t i = 0; i < count; i += hn::Lanes(d)) {
+        const auto state = hn::Add(hn::LoadU(du, states + i), hn::Set(du, offset));
+        const V u1 = Unit(du, SplitMix(du, state));
+        const V u2 = Unit(du, SplitMix(du, hn::Add(state, hn::Set(du, 0x9E3779B97F4A7C15u))));
+        const V size = hn::Sqrt(hn::Neg(hn::Log(d, hn::Sub(hn::Set(d, 1.0), u1))));
+        const C phasor = Phasor(hn::Neg(u2));
+        hn::StoreU(hn::Mul(phasor.re, size), d, re + i);
+        hn::StoreU(hn::Mul(phasor.im, size), d, im + i);
+    }
+}
+
+void AddRoom(const double* re, const double* im, std::size_t stride, std::size_t knots,
+             const RealLanes* HWY_RESTRICT weights, Complex scale, double rms, double rise, Lanes& sum) {
+    const D d;
+    const C turn{hn::Set(d, scale.real()), hn::Set(d, scale.imag())};
+    for (std::size_t at = 0; at < kBlockPoints; at += hn::Lanes(d)) {
+        C z = ZeroC();
+        for (std::size_t k = 0; k < knots; ++k) {
+            const V weight = hn::Load(d, weights[k].v + at);
+            z.re = hn::MulAdd(hn::Set(d, re[k * stride]), weight, z.re);
+            z.im = hn::MulAdd(hn::Set(d, im[k * stride]), weight, z.im);
+        }
+        const V size = hn::MulAdd(hn::Iota(d, static_cast<double>(at)), hn::Set(d, rise), hn::Set(d, rms));
+        StoreC(AddC(LoadC(sum, at), MulC(ScaleC(z, size), turn)), sum, at);
+    }
+}
+
 /// exp(x) for x <= 0, 0 below -700.
 HWY_INLINE V ExpDown(V x) {
     const D d;
@@ -115,21 +163,17 @@ void GainsOfLeg(const LegGains& leg, std::size_t count, double* HWY_RESTRICT gai
     }
 }
 
-/// A[input, bus]: what each input hears, times B P, of what each bus sends.
+/// A[input, bus]: what each input hears, times B P, of what each bus sends. Slots come bus by bus.
 HWY_INLINE void HeardFromBuses(const Wiring& w, const Lanes* h, const Lanes* hears, const Lanes* speaks, std::size_t at,
                                Lanes* heard) {
     for (std::size_t c = 0; c < w.inputs; ++c) {
-        for (std::size_t m = 0; m < w.buses; ++m) StoreC(ZeroC(), heard[c * w.buses + m], at);
-        for (std::size_t slot = 0; slot < w.slots.size(); ++slot) {
-            Lanes& sum = heard[c * w.buses + w.slots[slot].bus];
-            StoreC(
-                MulAddC(LoadC(h[c * w.speakers + w.slots[slot].speaker], at), LoadC(speaks[slot], at), LoadC(sum, at)),
-                sum, at);
-        }
         const C factor = LoadC(hears[c], at);
+        std::size_t slot = 0;
         for (std::size_t m = 0; m < w.buses; ++m) {
-            Lanes& value = heard[c * w.buses + m];
-            StoreC(MulC(LoadC(value, at), factor), value, at);
+            C sum = ZeroC();
+            for (; slot < w.slots.size() && w.slots[slot].bus == m; ++slot)
+                sum = MulAddC(LoadC(h[c * w.speakers + w.slots[slot].speaker], at), LoadC(speaks[slot], at), sum);
+            StoreC(MulC(sum, factor), heard[c * w.buses + m], at);
         }
     }
 }
@@ -138,20 +182,22 @@ void LoopMatrix(const Wiring& w, const Lanes* h, const Lanes* hears, const Lanes
                 Lanes* HWY_RESTRICT matrix) {
     const D d;
     const std::size_t n = w.size();
-    const bool by_inputs = w.by_inputs();
     for (std::size_t at = 0; at < kBlockPoints; at += hn::Lanes(d)) {
         HeardFromBuses(w, h, hears, speaks, at, heard);
-        for (std::size_t i = 0; i < n; ++i)
-            for (std::size_t j = 0; j < n; ++j) {
-                C sum = ZeroC();
-                for (std::size_t k = 0; k < (by_inputs ? w.buses : w.inputs); ++k) {
-                    const double send = by_inputs ? w.sends[k * w.inputs + j] : w.sends[i * w.inputs + k];
-                    if (send == 0.0) continue;
-                    const C value = LoadC(heard[by_inputs ? i * w.buses + k : k * w.buses + j], at);
-                    sum.re = hn::MulAdd(value.re, hn::Set(d, send), sum.re);
-                    sum.im = hn::MulAdd(value.im, hn::Set(d, send), sum.im);
+        for (std::size_t i = 0; i < n * n; ++i) StoreC(ZeroC(), matrix[i], at);
+        for (std::size_t m = 0; m < w.buses; ++m)
+            for (std::size_t c = 0; c < w.inputs; ++c) {
+                if (w.sends[m * w.inputs + c] == 0.0) continue;
+                const V send = hn::Set(d, w.sends[m * w.inputs + c]);
+                // By buses: row m gains what input c hears of every bus. By inputs: column c gains what each input
+                // hears of bus m.
+                const Lanes* from = w.by_inputs() ? heard + m : heard + c * w.buses;
+                Lanes* to = w.by_inputs() ? matrix + c : matrix + m * n;
+                const std::size_t step_from = w.by_inputs() ? w.buses : 1, step_to = w.by_inputs() ? n : 1;
+                for (std::size_t j = 0; j < n; ++j, from += step_from, to += step_to) {
+                    const C value = LoadC(*from, at), sum = LoadC(*to, at);
+                    StoreC({hn::MulAdd(value.re, send, sum.re), hn::MulAdd(value.im, send, sum.im)}, *to, at);
                 }
-                StoreC(sum, matrix[i * n + j], at);
             }
     }
 }
@@ -175,6 +221,19 @@ void FrobeniusSquare(const Lanes* HWY_RESTRICT matrix, std::size_t n, RealLanes&
         V sum = hn::Zero(d);
         for (std::size_t i = 0; i < n * n; ++i) sum = hn::Add(sum, NormC(LoadC(matrix[i], at)));
         hn::Store(sum, d, square.v + at);
+    }
+}
+
+void BoundsFromSquares(const RealLanes* HWY_RESTRICT squares, std::size_t count, RealLanes& bounds) {
+    const D d;
+    for (std::size_t at = 0; at < kBlockPoints; at += hn::Lanes(d)) {
+        V least = hn::Set(d, 1e300);
+        for (std::size_t k = 0; k < count; ++k) {
+            const V square = hn::Max(hn::Load(d, squares[k].v + at), hn::Set(d, 1e-280));
+            const double root = 0.5 / static_cast<double>(k + 1);
+            least = hn::Min(least, hn::Mul(hn::Log(d, square), hn::Set(d, root)));
+        }
+        hn::Store(hn::Exp(d, least), d, bounds.v + at);
     }
 }
 
@@ -243,9 +302,12 @@ HWY_AFTER_NAMESPACE();
 namespace howlmap {
 HWY_EXPORT(SumLegs);
 HWY_EXPORT(GainsOfLeg);
+HWY_EXPORT(GaussianKnots);
+HWY_EXPORT(AddRoom);
 HWY_EXPORT(LoopMatrix);
 HWY_EXPORT(MultiplyMatrices);
 HWY_EXPORT(FrobeniusSquare);
+HWY_EXPORT(BoundsFromSquares);
 HWY_EXPORT(TraceOfProduct);
 HWY_EXPORT(RootsFromPowerSums);
 
@@ -254,6 +316,13 @@ void sum_legs(const LegInBlock* legs, std::size_t count, Lanes& sum) {
 }
 void leg_gains(const LegGains& leg, std::size_t count, double* gains) {
     HWY_DYNAMIC_DISPATCH(GainsOfLeg)(leg, count, gains);
+}
+void gaussian_knots(const std::uint64_t* states, std::uint64_t offset, std::size_t count, double* re, double* im) {
+    HWY_DYNAMIC_DISPATCH(GaussianKnots)(states, offset, count, re, im);
+}
+void add_room(const double* re, const double* im, std::size_t stride, std::size_t knots, const RealLanes* weights,
+              Complex scale, double rms, double rise, Lanes& sum) {
+    HWY_DYNAMIC_DISPATCH(AddRoom)(re, im, stride, knots, weights, scale, rms, rise, sum);
 }
 void loop_matrix(const Wiring& wiring, const Lanes* h, const Lanes* hears, const Lanes* speaks, Lanes* scratch,
                  Lanes* matrix) {
@@ -266,6 +335,11 @@ RealLanes frobenius_square(const Lanes* matrix, std::size_t n) {
     RealLanes square;
     HWY_DYNAMIC_DISPATCH(FrobeniusSquare)(matrix, n, square);
     return square;
+}
+RealLanes bounds_from_squares(const RealLanes* squares, std::size_t count) {
+    RealLanes bounds;
+    HWY_DYNAMIC_DISPATCH(BoundsFromSquares)(squares, count, bounds);
+    return bounds;
 }
 void trace_of_product(const Lanes* a, const Lanes* b, std::size_t n, Lanes& trace) {
     HWY_DYNAMIC_DISPATCH(TraceOfProduct)(a, b, n, trace);

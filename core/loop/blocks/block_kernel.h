@@ -2,6 +2,7 @@
 // Inner loops over blocks of frequencies, one frequency a lane; the best instruction set of the machine is chosen at
 // run time.
 #pragma once
+#include <cstdint>
 #include <vector>
 
 #include "core/loop/blocks/lanes.h"
@@ -29,6 +30,15 @@ struct LegGains {
 };
 void leg_gains(const LegGains& leg, std::size_t count, double* gains);
 
+/// Complex Gaussian numbers of unit variance: sqrt(-ln(1 - u1)) exp(2 pi j u2), u1 and u2 being two neighbouring
+/// outputs of SplitMix64. Given: the generator's states before u1, without `offset`. Arrays hold whole vectors of 8.
+void gaussian_knots(const std::uint64_t* states, std::uint64_t offset, std::size_t count, double* re, double* im);
+
+/// sum += scale (sum over k of (re[k stride], im[k stride]) weights[k]) (rms + i rise): a room term at the points of a
+/// block.
+void add_room(const double* re, const double* im, std::size_t stride, std::size_t knots, const RealLanes* weights,
+              Complex scale, double rms, double rise, Lanes& sum);
+
 /// How the loop matrix is put together from its factors.
 struct Wiring {
     struct Slot {
@@ -50,13 +60,15 @@ void loop_matrix(const Wiring& wiring, const Lanes* h, const Lanes* hears, const
 void multiply_matrices(const Lanes* a, const Lanes* b, std::size_t n, Lanes* product);
 /// Square of the Frobenius norm.
 RealLanes frobenius_square(const Lanes* matrix, std::size_t n);
+/// Smallest over k of squares[k]^(1 / (2 (k + 1))): bounds of the spectral radius from the norms of powers of a matrix.
+RealLanes bounds_from_squares(const RealLanes* squares, std::size_t count);
 /// Trace of the product of two n x n matrices.
 void trace_of_product(const Lanes* a, const Lanes* b, std::size_t n, Lanes& trace);
 
 /// Roots of the polynomial with the power sums p_1 .. p_n of its roots (Newton's identities, then the simultaneous
 /// iteration of Aberth, Math. Comp. 27, 339-344, 1973). Given: n 1..kMostRoots, roots of modulus 1 at most, of which
 /// those above 0.1 come out to about 1e-8.
-inline constexpr std::size_t kMostRoots = 12;
+inline constexpr std::size_t kMostRoots = 24;
 void roots_from_power_sums(const Lanes* sums, std::size_t n, Lanes* roots);
 
 }  // namespace howlmap

@@ -9,41 +9,30 @@
 
 namespace howlmap {
 namespace {
-constexpr double kStepsATurn = 8.0;  // 45 deg a step for the most delayed path; most turn far less
-constexpr int kDeepest = 5;          // a block, then each interval of it divided 15-fold, again and again
+constexpr int kDeepest = 5;  // a block, then each interval of it divided 15-fold, again and again
 /// How much larger a locus may be between two points than interpolation says, and than at the points.
 constexpr double kSlack = 1.1;
-constexpr double kSure = 1e-3;  // 0.01 dB
+constexpr double kBetweenKnots = 1.4143;  // a room term between two knots against the larger of both
+constexpr double kSure = 1e-3;            // 0.01 dB
 
-/// About how wrong the size between two points is: a locus that turns by b and grows by a (nepers) between them bends away from the
-/// spiral through both by an eighth of its second difference, which is of the order of a^2 + b^2.
+/// About how wrong the size between two points is: a locus that turns by b and grows by a (nepers) between them bends
+/// away from the spiral through both by an eighth of its second difference, which is of the order of a^2 + b^2.
 double interpolation_error(const LocusStep& step) {
     const double turn = step.turn(), growth = std::log(std::abs(step.to) / std::abs(step.from));
     return 0.125 * (turn * turn + growth * growth);
 }
 }  // namespace
 
-BlockModel::BlockModel(const Show& show)
-    : model_(show),
-      plan_(model_),
-      timing_(timing_of(model_)),
-      grid_(block_grid(model_, timing_, kStepsATurn,
-                       show.stage.room ? std::optional(2.2 / show.stage.room->rt60_s) : std::nullopt)),
-      wiring_(wiring_of(model_)),
-      tables_(model_, grid_.nodes),
-      chains_(model_, wiring_, timing_.common_s, grid_),
-      bounds_(model_, wiring_, grid_) {
-    if (show.stage.room) room_.emplace(model_, grid_.nodes);
-}
-
 BlockScan::BlockScan(const BlockModel& shared)
     : shared_(&shared),
       stance_(shared.plan().as_drawn()),
       wiring_(shared.wiring()),
       placement_(shared.model(), shared.tables()),
+      bounds_(shared.model(), wiring_, shared.grid(), shared.room()),
       h_(wiring_.inputs * wiring_.speakers),
       scratch_(wiring_.inputs * wiring_.buses) {
     for (int i = 0; i <= kDeepest; ++i) spectra_.push_back(std::make_unique<BlockSpectrum>(wiring_.size()));
+    if (shared.room()) room_.emplace(*shared.room());
 }
 
 std::optional<DrawnMargin> BlockScan::margin(std::uint64_t draw) {
@@ -51,25 +40,68 @@ std::optional<DrawnMargin> BlockScan::margin(std::uint64_t draw) {
     shared_->plan().draw(numbers, stance_);
     placement_.set(stance_);
     wiring_.sends = stance_.sends;
-    if (shared_->room()) room_.emplace(*shared_->room(), numbers, shared_->plan().layout().room, stance_.phases);
+    if (room_) room_->set(numbers, shared_->plan().layout().room, stance_.phases);
     best_ = {0.0, kLeastLoop};
-    for (const IntervalBounds::Entry& interval :
-         shared_->bounds().ordered(placement_, wiring_, room_ ? &*room_ : nullptr)) {
+    surveyed_.assign(shared_->survey().parts.size(), false);
+    bounds_.order(placement_, wiring_, intervals_);
+    for (const IntervalBounds::Entry& interval : intervals_) {
         if (interval.bound < best_.size) break;
-        for (std::size_t b = interval.first; b < interval.last; ++b)
-            scan(shared_->grid().blocks[b], shared_->chains().at(b), 0);
+        for (std::size_t b = interval.first; b < interval.last; ++b) visit(b, interval);
     }
     if (best_.hz == 0.0) return std::nullopt;
     return DrawnMargin{-ratio_to_db(best_.size), best_.hz};
 }
 
-void BlockScan::scan(const Block& block, const ChainValues& chains, int depth) {
+void BlockScan::visit(std::size_t b, const IntervalBounds::Entry& interval) {
+    const int part = shared_->part_of(b);
+    if (part >= 0) {
+        survey(static_cast<std::size_t>(part));
+        return;
+    }
+    const Block& block = shared_->grid().blocks[b];
+    if (room_) {
+        room_->enter(block);
+        if (interval.direct + room_->largest(bounds_.room_weights(interval.interval)) < best_.size) return;
+    }
+    scan(block, shared_->chains().at(b), 0);
+}
+
+void BlockScan::survey(std::size_t part) {
+    if (surveyed_[part]) return;
+    surveyed_[part] = true;
+    const Block& block = shared_->survey().grid.blocks[part];
+    room_->enter(block);
+    BlockSpectrum& spectrum = *spectra_[0];
+    fill_spectrum(block, shared_->survey_chains().at(part), spectrum);
+    if (spectrum.find_bounds() * kBetweenKnots < best_.size) return;
+    double segments[kBlockPoints];  // bound between two knots: the variance adds up
+    for (std::size_t i = 0; i + 1 < kBlockPoints; ++i)
+        segments[i] = std::hypot(spectrum.bound(i), spectrum.bound(i + 1));
+    const Survey::Part& blocks = shared_->survey().parts[part];
+    for (std::size_t b = blocks.first; b < blocks.last; ++b) {
+        const Block& fine = shared_->grid().blocks[b];
+        const double from = (fine.low_hz - block.low_hz) / block.step_hz,
+                     to = from + 15.0 * fine.step_hz / block.step_hz;
+        const auto first = static_cast<std::size_t>(std::max(0.0, from + 1e-6));
+        const auto last = std::min(static_cast<std::size_t>(std::max(0.0, to - 1e-6)), kBlockPoints - 2);
+        if (*std::max_element(segments + first, segments + last + 1) < best_.size) continue;
+        room_->enter(fine);
+        scan(fine, shared_->chains().at(b), 0);
+    }
+}
+
+void BlockScan::fill_spectrum(const Block& block, const ChainValues& chains, BlockSpectrum& spectrum) {
     for (std::size_t pair = 0; pair < h_.size(); ++pair) {
         placement_.transfer(pair, block, h_[pair]);
         if (room_) room_->add(pair, block, h_[pair]);
     }
-    BlockSpectrum& spectrum = *spectra_[static_cast<std::size_t>(depth)];
     loop_matrix(wiring_, h_.data(), chains.hears.data(), chains.speaks.data(), scratch_.data(), spectrum.matrix());
+}
+
+void BlockScan::scan(const Block& block, const ChainValues& chains, int depth) {
+    if (room_ && depth > 0) room_->enter(block);
+    BlockSpectrum& spectrum = *spectra_[static_cast<std::size_t>(depth)];
+    fill_spectrum(block, chains, spectrum);
     if (spectrum.find_bounds() * kSlack < best_.size) return;
     spectrum.find_eigenvalues();
     for (std::size_t point = 0; point + 1 < kBlockPoints; ++point)
@@ -77,17 +109,33 @@ void BlockScan::scan(const Block& block, const ChainValues& chains, int depth) {
             look_between(block, spectrum, point, depth);
 }
 
+bool BlockScan::may_cross(const BlockSpectrum& spectrum, const StepSpan& span, std::size_t point) const {
+    const double square = best_.size * best_.size / (kSlack * kSlack), both = 2.0 * kPi * span.common_s;
+    // A step turns a locus by far less than 90 deg, and by the common delay: from further away it does not get to the
+    // axis.
+    const double reach = std::cos(std::min(kPi, kPi / 2.0 + std::abs(both) * (span.high_hz - span.low_hz)));
+    for (int end = 0; end < 2; ++end) {
+        const double hz = end == 0 ? span.low_hz : span.high_hz;
+        const Complex late = std::polar(1.0, -2.0 * kPi * std::fmod(hz * span.common_s, 1.0));
+        for (std::size_t i = 0; i < spectrum.size(); ++i) {
+            const Complex mu = spectrum.eigenvalue(i, point + static_cast<std::size_t>(end));
+            const double size = std::norm(mu);
+            if (size >= square && mu.real() * late.real() - mu.imag() * late.imag() >= reach * std::sqrt(size))
+                return true;
+        }
+    }
+    return false;
+}
+
 void BlockScan::look_between(const Block& block, const BlockSpectrum& spectrum, std::size_t point, int depth) {
+    const StepSpan span{block.hz(point), block.hz(point + 1), shared_->common_s()};
+    if (!may_cross(spectrum, span, point)) return;
     std::vector<Complex> low, high;
-    double largest = 0.0;
     for (std::size_t i = 0; i < spectrum.size(); ++i) {
         low.push_back(spectrum.eigenvalue(i, point));
         high.push_back(spectrum.eigenvalue(i, point + 1));
-        largest = std::max({largest, std::abs(low.back()), std::abs(high.back())});
     }
     const double least = best_.size / kSlack;
-    if (largest < least) return;
-    const StepSpan span{block.hz(point), block.hz(point + 1), shared_->common_s()};
     const std::vector<LocusStep> steps = paired(low, high);
     bool close = !is_clear(steps, span, least);
     for (const LocusStep& step : steps) {

@@ -16,15 +16,12 @@ std::size_t powers_for(std::size_t n) { return n > kMostRoots ? 3 : std::max<std
 BlockSpectrum::BlockSpectrum(std::size_t n) : n_(n), powers_(powers_for(n), std::vector<Lanes>(n * n)), roots_(n) {}
 
 double BlockSpectrum::find_bounds() {
+    RealLanes squares[(kMostRoots + 1) / 2];
     for (std::size_t k = 0; k < powers_.size(); ++k) {
         if (k > 0) multiply_matrices(powers_[0].data(), powers_[k - 1].data(), n_, powers_[k].data());
-        const RealLanes square = frobenius_square(powers_[k].data(), n_);
-        const double root = 0.5 / static_cast<double>(k + 1);
-        for (std::size_t i = 0; i < kBlockPoints; ++i) {
-            const double bound = std::pow(square.v[i], root);
-            bounds_.v[i] = k == 0 ? bound : std::min(bounds_.v[i], bound);
-        }
+        squares[k] = frobenius_square(powers_[k].data(), n_);
     }
+    bounds_ = bounds_from_squares(squares, powers_.size());
     return *std::max_element(bounds_.v, bounds_.v + kBlockPoints);
 }
 

@@ -6,6 +6,10 @@
 
 namespace howlmap {
 namespace {
+constexpr double kNarrowest = 1.08;    // ratio of the ends of an interval, at least
+constexpr double kSampleSlack = 1.05;  // what a sample of a chain may miss of a peak
+constexpr double kRare = 4.3;          // a Gaussian amplitude of unit variance exceeds it once in 10^8
+
 /// Places in a stretch where a chain is sampled for its largest value: evenly, and at the centres of its resonances.
 std::vector<double> samples(double low, double high, const std::vector<LoopTiming::Resonance>& resonances) {
     std::vector<double> places;
@@ -14,7 +18,6 @@ std::vector<double> samples(double low, double high, const std::vector<LoopTimin
         if (resonance.hz > low && resonance.hz < high) places.push_back(resonance.hz);
     return places;
 }
-constexpr double kSampleSlack = 1.05;  // what a sample may miss of a peak
 
 template <class Function>
 double largest(const std::vector<double>& places, Function function) {
@@ -22,79 +25,140 @@ double largest(const std::vector<double>& places, Function function) {
     for (const double hz : places) most = std::max(most, function(hz));
     return kSampleSlack * most;
 }
-
-/// Upper bound of the Perron root: bounds of Collatz and Wielandt after a few steps of the power iteration.
-double perron_bound(const std::vector<double>& matrix, std::size_t n, std::vector<double>& x, std::vector<double>& y) {
-    x.assign(n, 1.0);
-    y.resize(n);
-    double bound = 0.0;
-    for (int pass = 0; pass < 6; ++pass) {
-        double ratio = 0.0, size = 0.0;
-        for (std::size_t i = 0; i < n; ++i) {
-            double sum = 0.0;
-            for (std::size_t j = 0; j < n; ++j) sum += matrix[i * n + j] * x[j];
-            ratio = std::max(ratio, sum / x[i]);
-            y[i] = sum + 0.05 * x[i];  // stays positive
-            size = std::max(size, y[i]);
-        }
-        bound = pass == 0 ? ratio : std::min(bound, ratio);
-        if (size == 0.0) return 0.0;
-        for (std::size_t i = 0; i < n; ++i) x[i] = std::max(y[i] / size, 1e-9);
-    }
-    return bound;
-}
 }  // namespace
 
-IntervalBounds::IntervalBounds(const LoopModel& model, const Wiring& wiring, const BlockGrid& grid) {
+IntervalBounds::IntervalBounds(const LoopModel& model, const Wiring& wiring, const BlockGrid& grid,
+                               const RoomBlocks* room) {
     const auto resonances = timing_of(model).resonances;
     for (std::size_t b = 0; b < grid.blocks.size();) {
-        const std::size_t node = grid.blocks[b].node, first = b;
-        while (b < grid.blocks.size() && grid.blocks[b].node == node) ++b;
-        intervals_.push_back({0.0, first, b});
-        nodes_.push_back(node);
-        const auto places = samples(grid.blocks[first].low_hz, grid.blocks[b - 1].hz(kBlockPoints - 1), resonances);
-        auto& hears = hears_.emplace_back();
+        Interval interval{b, b, grid.blocks[b].node, grid.blocks[b].node, {}, {}, {}};
+        const double low = grid.blocks[b].low_hz;
+        const std::size_t first_node = grid.blocks[b].node;
+        // Whole stretches between nodes, as many as make the interval wide enough.
+        while (b < grid.blocks.size() &&
+               (grid.blocks[b].low_hz < kNarrowest * low || grid.blocks[b].node == interval.high_node - 1 ||
+                grid.blocks[b].node == first_node)) {
+            interval.high_node = grid.blocks[b].node + 1;
+            ++b;
+        }
+        interval.last = b;
+        const auto places = samples(low, grid.blocks[b - 1].hz(kBlockPoints - 1), resonances);
         for (const LoopModel::In& in : model.inputs())
-            hears.push_back(largest(places, [&](double hz) { return std::abs(in.response.at(hz) * in.chain.at(hz)); }));
-        auto& speaks = speaks_.emplace_back();
+            interval.hears.push_back(
+                largest(places, [&](double hz) { return std::abs(in.response.at(hz) * in.chain.at(hz)); }));
         for (const Wiring::Slot& slot : wiring.slots)
-            speaks.push_back(largest(places, [&](double hz) {
+            interval.speaks.push_back(largest(places, [&](double hz) {
                 return std::abs(model.buses()[slot.bus].chain.at(hz) * model.speakers()[slot.speaker].response.at(hz));
             }));
+        if (room)
+            for (std::size_t pair = 0; pair < room->pairs(); ++pair)
+                interval.rms.push_back(room->largest_rms(pair, interval.low_node, interval.high_node));
+        intervals_.push_back(std::move(interval));
     }
+    weights_.resize(intervals_.size(), std::vector<double>(room ? room->pairs() : 0));
 }
 
-double IntervalBounds::bound(std::size_t interval, const Placement& placement, const Wiring& w,
-                             const RoomDraw* room) const {
-    static thread_local std::vector<double> heard, matrix, x, y;
-    const std::size_t node = nodes_[interval], n = w.size();
-    heard.assign(w.inputs * w.buses, 0.0);
+void IntervalBounds::fill_matrix(const Interval& interval, const Placement& placement, const Wiring& w) {
+    const std::size_t n = w.size();
+    heard_.assign(w.inputs * w.buses, 0.0);
     for (std::size_t c = 0; c < w.inputs; ++c)
         for (std::size_t slot = 0; slot < w.slots.size(); ++slot) {
-            const std::size_t pair = c * w.speakers + w.slots[slot].speaker;
-            double size = std::max(placement.size_at(pair, node), placement.size_at(pair, node + 1));
-            if (room) size += room->largest(pair, node);
-            heard[c * w.buses + w.slots[slot].bus] += size * hears_[interval][c] * speaks_[interval][slot];
+            const double size =
+                placement.largest_size(c * w.speakers + w.slots[slot].speaker, interval.low_node, interval.high_node);
+            heard_[c * w.buses + w.slots[slot].bus] += size * interval.hears[c] * interval.speaks[slot];
         }
-    matrix.assign(n * n, 0.0);
+    matrix_.assign(n * n, 0.0);
     for (std::size_t m = 0; m < w.buses; ++m)
         for (std::size_t sent = 0; sent < w.inputs; ++sent) {
             const double send = w.sends[m * w.inputs + sent];
             if (send == 0.0) continue;
             if (w.by_inputs())
-                for (std::size_t c = 0; c < n; ++c) matrix[c * n + sent] += heard[c * w.buses + m] * send;
+                for (std::size_t c = 0; c < n; ++c) matrix_[c * n + sent] += heard_[c * w.buses + m] * send;
             else
-                for (std::size_t j = 0; j < n; ++j) matrix[m * n + j] += send * heard[sent * w.buses + j];
+                for (std::size_t j = 0; j < n; ++j) matrix_[m * n + j] += send * heard_[sent * w.buses + j];
         }
-    return perron_bound(matrix, n, x, y);
 }
 
-std::vector<IntervalBounds::Entry> IntervalBounds::ordered(const Placement& placement, const Wiring& wiring,
-                                                           const RoomDraw* room) const {
-    std::vector<Entry> entries = intervals_;
-    for (std::size_t i = 0; i < entries.size(); ++i) entries[i].bound = bound(i, placement, wiring, room);
+namespace {
+/// A few steps of the power iteration towards the Perron vector, from the right or the left; all elements stay
+/// positive.
+void towards_perron(const std::vector<double>& matrix, std::size_t n, bool left, std::vector<double>& x,
+                    std::vector<double>& next) {
+    x.assign(n, 1.0);
+    next.resize(n);
+    for (int pass = 0; pass < 4; ++pass) {
+        double most = 0.0;
+        for (std::size_t i = 0; i < n; ++i) {
+            double sum = 0.0;
+            for (std::size_t j = 0; j < n; ++j) sum += (left ? matrix[j * n + i] : matrix[i * n + j]) * x[j];
+            next[i] = sum;
+            most = std::max(most, sum);
+        }
+        if (most == 0.0) break;
+        for (std::size_t i = 0; i < n; ++i) x[i] = std::max(next[i] / most + 0.05 * x[i], 1e-4);
+    }
+}
+}  // namespace
+
+double IntervalBounds::balanced_norm(std::size_t n) {
+    towards_perron(matrix_, n, false, right_, next_);
+    towards_perron(matrix_, n, true, left_, next_);
+    balance_.resize(n);
+    for (std::size_t i = 0; i < n; ++i) balance_[i] = std::sqrt(right_[i] / left_[i]);
+    // Spectral norm of D^-1 M D: at most the root of the largest row sum times the largest column sum.
+    double row = 0.0, column = 0.0;
+    for (std::size_t i = 0; i < n; ++i) {
+        double across = 0.0, down = 0.0;
+        for (std::size_t j = 0; j < n; ++j) {
+            // Schur's test with the Perron vectors as weights makes both sums the Perron root when they have converged.
+            across += matrix_[i * n + j] * right_[j];
+            down += matrix_[j * n + i] * left_[j];
+        }
+        row = std::max(row, across / right_[i]);
+        column = std::max(column, down / left_[i]);
+    }
+    return std::sqrt(row * column);
+}
+
+double IntervalBounds::room_norm(const Interval& interval, const Wiring& w, std::vector<double>& weights) const {
+    // Frobenius norm of the room part of D^-1 M D as a sum over pairs of weights |z|^2.
+    std::fill(weights.begin(), weights.end(), 0.0);
+    for (std::size_t slot = 0; slot < w.slots.size(); ++slot) {
+        const std::size_t m = w.slots[slot].bus;
+        double together = 0.0;  // loudspeakers of the same bus add up
+        for (const Wiring::Slot& other : w.slots) together += other.bus == m ? 1.0 : 0.0;
+        for (std::size_t c = 0; c < w.inputs; ++c) {
+            double spread = 0.0;
+            const std::size_t n = w.by_inputs() ? w.inputs : w.buses;
+            for (std::size_t i = 0; i < n; ++i) {
+                const double send =
+                    w.by_inputs() ? w.sends[m * w.inputs + i] * balance_[i] : w.sends[i * w.inputs + c] / balance_[i];
+                spread += send * send;
+            }
+            const double side = w.by_inputs() ? 1.0 / balance_[c] : balance_[m];
+            const std::size_t pair = c * w.speakers + w.slots[slot].speaker;
+            const double size = interval.hears[c] * interval.speaks[slot] * interval.rms[pair] * side;
+            weights[pair] += together * size * size * spread;
+        }
+    }
+    double sum = 0.0, most = 0.0;
+    for (const double weight : weights) {
+        sum += weight;
+        most = std::max(most, weight);
+    }
+    return std::sqrt(sum) + kRare * std::sqrt(most);
+}
+
+void IntervalBounds::order(const Placement& placement, const Wiring& wiring, std::vector<Entry>& entries) {
+    entries.clear();
+    for (std::size_t i = 0; i < intervals_.size(); ++i) {
+        const Interval& interval = intervals_[i];
+        fill_matrix(interval, placement, wiring);
+        const double direct = balanced_norm(wiring.size());
+        const double room = interval.rms.empty() ? 0.0 : room_norm(interval, wiring, weights_[i]);
+        entries.push_back({direct + room, direct, i, interval.first, interval.last});
+    }
     std::sort(entries.begin(), entries.end(), [](const Entry& a, const Entry& b) { return a.bound > b.bound; });
-    return entries;
 }
 
 }  // namespace howlmap

@@ -73,14 +73,20 @@ void Placement::add_leg(const Path& path, std::size_t input, std::size_t speaker
     rows_.push_back({path.held_m / speed_, -stance.phases[speaker]});
 }
 
-void Placement::transfer(std::size_t pair, const Block& block, Lanes& h) {
-    legs_.clear();
+double Placement::largest_size(std::size_t pair, std::size_t first_node, std::size_t last_node) const {
+    const double* row = sizes_.data() + pair * tables_->stride();
+    return *std::max_element(row + first_node, row + last_node + 1);
+}
+
+void Placement::transfer(std::size_t pair, const Block& block, Lanes& h) const {
+    LegInBlock legs[kVias];
+    std::size_t count = 0;
     for (std::size_t row = first_[pair]; row < first_[pair + 1]; ++row) {
         const double* gains = gains_.data() + row * tables_->stride() + block.node;
         const double turns = block.low_hz * rows_[row].delay_s + rows_[row].turns, rise = gains[1] - gains[0];
-        legs_.push_back({turns, block.step_hz * rows_[row].delay_s, gains[0] + rise * block.at, rise * block.rise});
+        legs[count++] = {turns, block.step_hz * rows_[row].delay_s, gains[0] + rise * block.at, rise * block.rise};
     }
-    sum_legs(legs_.data(), legs_.size(), h);
+    sum_legs(legs, count, h);
 }
 
 }  // namespace howlmap

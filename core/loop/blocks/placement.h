@@ -18,9 +18,9 @@ class Placement {
 
     double speed() const { return speed_; }
     /// H of one pair (input * speakers + speaker) at the points of a block, without the room.
-    void transfer(std::size_t pair, const Block& block, Lanes& h);
-    /// Sum of the sizes of all gains of a pair at a node: |H| is nowhere larger.
-    double size_at(std::size_t pair, std::size_t node) const { return sizes_[pair * tables_->stride() + node]; }
+    void transfer(std::size_t pair, const Block& block, Lanes& h) const;
+    /// Largest sum of the sizes of all gains of a pair at nodes first .. last: |H| between them is nowhere larger.
+    double largest_size(std::size_t pair, std::size_t first_node, std::size_t last_node) const;
 
   private:
     struct Row {
@@ -37,7 +37,6 @@ class Placement {
     std::vector<Row> rows_;
     std::vector<std::size_t> first_;  // row of each pair, and the end
     std::vector<double> gains_, sizes_;
-    std::vector<LegInBlock> legs_;
 };
 
 }  // namespace howlmap

@@ -4,46 +4,71 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/loop/blocks/block_kernel.h"
+
 namespace howlmap {
 
 RoomBlocks::RoomBlocks(const LoopModel& model, const std::vector<double>& nodes)
     : field_(model.show()), nodes_(nodes.size()) {
     for (const LoopModel::In& in : model.inputs()) inputs_.push_back(in.index);
     for (const LoopModel::Speaker& speaker : model.speakers()) speakers_.push_back(speaker.index);
-    for (std::size_t pair = 0; pair < inputs_.size() * speakers_.size(); ++pair)
+    for (std::size_t pair = 0; pair < pairs(); ++pair)
         for (const double hz : nodes) rms_.push_back(field_.rms(input(pair), loudspeaker(pair), hz));
 }
 
-RoomDraw::RoomDraw(const RoomBlocks& room, const DrawNumbers& numbers, std::uint64_t first,
-                   const std::vector<double>& phases)
-    : room_(&room), numbers_(numbers), first_(first) {
-    for (const double turns : phases) turns_.push_back(std::polar(1.0, 2.0 * kPi * turns));
+double RoomBlocks::largest_rms(std::size_t pair, std::size_t first_node, std::size_t last_node) const {
+    const double* row = rms_.data() + pair * nodes_;
+    return *std::max_element(row + first_node, row + last_node + 1);
 }
 
-void RoomDraw::add(std::size_t pair, const Block& block, Lanes& h) const {
-    const RoomField& field = room_->field();
-    const Complex turn = turns_[pair % turns_.size()];
-    const double rise = room_->rms(pair, block.node + 1) - room_->rms(pair, block.node);
-    std::uint64_t known = ~std::uint64_t{0};
-    Complex low, high;
+RoomDraw::RoomDraw(const RoomBlocks& room)
+    : room_(&room), stride_((room.pairs() + 7) / 8 * 8), states_(stride_), turns_(room.speakers()) {}
+
+void RoomDraw::set(const DrawNumbers& numbers, std::uint64_t first, const std::vector<double>& phases) {
+    for (std::size_t pair = 0; pair < room_->pairs(); ++pair)
+        states_[pair] = numbers.state(room_->field().place(first, room_->input(pair), room_->loudspeaker(pair), 0));
+    for (std::size_t l = 0; l < turns_.size(); ++l) turns_[l] = std::polar(1.0, 2.0 * kPi * phases[l]);
+}
+
+void RoomDraw::enter(const Block& block) {
+    const double spacing = room_->field().knot_spacing_hz(), low = block.low_hz / spacing;
+    const double high = block.hz(kBlockPoints - 1) / spacing;
+    const double first = std::floor(low + 1e-9);  // a block that begins on a knot begins there
+    knots_ = static_cast<std::size_t>(std::max(1.0, std::ceil(high - 1e-9) - first)) + 1;
+    if (re_.size() < knots_ * stride_) {
+        re_.resize(knots_ * stride_);
+        im_.resize(knots_ * stride_);
+    }
+    for (std::size_t k = 0; k < knots_; ++k)
+        gaussian_knots(states_.data(), kGoldenGamma * 2 * (static_cast<std::uint64_t>(first) + k), stride_,
+                       re_.data() + k * stride_, im_.data() + k * stride_);
+    weights_.assign(knots_, RealLanes{});
     for (std::size_t i = 0; i < kBlockPoints; ++i) {
-        const double x = block.hz(i) / field.knot_spacing_hz(), k = std::floor(x), t = x - k;
-        const auto knot = static_cast<std::uint64_t>(k);
-        const int input = room_->input(pair), loudspeaker = room_->loudspeaker(pair);
-        if (knot != known) {
-            low = known + 1 == knot ? high : field.knot(numbers_, first_, input, loudspeaker, knot);
-            high = field.knot(numbers_, first_, input, loudspeaker, knot + 1);
-            known = knot;
-        }
-        const double rms = room_->rms(pair, block.node) + rise * (block.at + block.rise * static_cast<double>(i));
-        const Complex z = (1.0 - t) * low + t * high;
-        h.set(i, h.at(i) + times(z, turn) * (rms / std::sqrt((1.0 - t) * (1.0 - t) + t * t)));
+        const double x = block.hz(i) / spacing - first;
+        const auto k = std::min(static_cast<std::size_t>(std::max(0.0, x)), knots_ - 2);
+        const double t = x - static_cast<double>(k), size = std::sqrt((1.0 - t) * (1.0 - t) + t * t);
+        weights_[k].v[i] = (1.0 - t) / size;
+        weights_[k + 1].v[i] = t / size;
     }
 }
 
-double RoomDraw::largest(std::size_t pair, std::size_t node) const {
-    constexpr double most = 6.1 * 1.415;  // sqrt(-ln 2^-53) at both knots
-    return most * std::max(room_->rms(pair, node), room_->rms(pair, node + 1));
+double RoomDraw::largest(const std::vector<double>& weights) const {
+    double most = 0.0, before = 0.0;
+    for (std::size_t k = 0; k < knots_; ++k) {
+        const double *re = re_.data() + k * stride_, *im = im_.data() + k * stride_;
+        double sum = 0.0;
+        for (std::size_t pair = 0; pair < weights.size(); ++pair)
+            sum += weights[pair] * (re[pair] * re[pair] + im[pair] * im[pair]);
+        if (k > 0) most = std::max(most, before + sum);  // |z|^2 between two knots is at most the sum of theirs
+        before = sum;
+    }
+    return std::sqrt(most);
+}
+
+void RoomDraw::add(std::size_t pair, const Block& block, Lanes& h) const {
+    const double low = room_->rms(pair, block.node), rise = room_->rms(pair, block.node + 1) - low;
+    add_room(re_.data() + pair, im_.data() + pair, stride_, knots_, weights_.data(), turns_[pair % turns_.size()],
+             low + rise * block.at, rise * block.rise, h);
 }
 
 }  // namespace howlmap
