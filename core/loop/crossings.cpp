@@ -19,34 +19,40 @@ class Search {
         const std::vector<double>& at_point = sampled.bounds;
         for (std::size_t i = 0; i + 1 < at_point.size(); ++i)
             bounds_.push_back(kBoundSlack * std::max(at_point[i], at_point[i + 1]));
-        followed_.assign(bounds_.size(), false);
         if (sampled.points.empty()) exact_.resize(at_point.size());
     }
 
-    /// Raises `best` to the strongest crossing, looking where the bounds are largest first.
-    void find_strongest() {
+    /// The largest crossing, looking where the bounds are largest first. At least kLeastLoop.
+    double strongest() {
         std::vector<std::size_t> order(bounds_.size());
         std::iota(order.begin(), order.end(), std::size_t{0});
         std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return bounds_[a] > bounds_[b]; });
+        double best = kLeastLoop;
         for (const std::size_t i : order) {
-            if (bounds_[i] < best_ || job_.cancelled()) break;
-            follow(i, 0.5 * best_);
+            if (bounds_[i] < best || job_.cancelled()) break;
+            for (const Bracket& bracket : loci_.follow(point(i), point(i + 1), best / kSizeSlack))
+                if (bracket.size * kSizeSlack >= best) best = std::max(best, refine(loci_, bracket).lambda.real());
         }
+        return best;
     }
 
-    std::vector<Crossing> within(double range) {
-        const double least = std::max(kLeastLoop, best_ / range);
-        for (std::size_t i = 0; i < bounds_.size() && !job_.cancelled(); ++i)
-            if (bounds_[i] >= least) follow(i, 0.5 * least);
-        std::sort(open_.begin(), open_.end(), [](const Bracket& a, const Bracket& b) { return a.size > b.size; });
-        for (const Bracket& bracket : open_) {
-            if (bracket.size * kSizeSlack < least || found_.size() >= kMostCrossings || job_.cancelled()) break;
-            found_.push_back(refine(loci_, bracket));
+    /// All crossings of at least a size, largest first.
+    std::vector<Crossing> from(double least) {
+        std::vector<Bracket> brackets;
+        for (std::size_t i = 0; i < bounds_.size() && !job_.cancelled(); ++i) {
+            if (bounds_[i] < least) continue;
+            for (Bracket& bracket : loci_.follow(point(i), point(i + 1), least / kSizeSlack))
+                if (bracket.size * kSizeSlack >= least) brackets.push_back(std::move(bracket));
         }
-        std::erase_if(found_, [&](const Crossing& c) { return c.lambda.real() < least; });
-        std::sort(found_.begin(), found_.end(),
+        std::sort(brackets.begin(), brackets.end(), [](const Bracket& a, const Bracket& b) { return a.size > b.size; });
+        if (brackets.size() > kMostCrossings) brackets.resize(kMostCrossings);
+        std::vector<Crossing> found;
+        for (const Bracket& bracket : brackets)
+            if (!job_.cancelled()) found.push_back(refine(loci_, bracket));
+        std::erase_if(found, [&](const Crossing& c) { return c.lambda.real() < least; });
+        std::sort(found.begin(), found.end(),
                   [](const Crossing& a, const Crossing& b) { return a.lambda.real() > b.lambda.real(); });
-        return found_;
+        return found;
     }
 
   private:
@@ -56,37 +62,25 @@ class Search {
         return *exact_[i];
     }
 
-    void follow(std::size_t i, double least) {
-        if (followed_[i]) return;
-        followed_[i] = true;
-        // Weak loci are followed too, since this interval is not looked at again.
-        for (Bracket& bracket : loci_.follow(point(i), point(i + 1), std::min(least, kLeastLoop + bounds_[i] / 16.0))) {
-            if (bracket.size * kSizeSlack < best_) {
-                open_.push_back(std::move(bracket));
-                continue;
-            }
-            found_.push_back(refine(loci_, bracket));
-            best_ = std::max(best_, found_.back().lambda.real());
-        }
-    }
-
     const Loci& loci_;
     const SampledLoci& sampled_;
     const Job& job_;
     std::vector<double> bounds_;  // of the largest modulus, by interval
     std::vector<std::optional<LociPoint>> exact_;
-    std::vector<bool> followed_;
-    std::vector<Bracket> open_;  // not refined yet
-    std::vector<Crossing> found_;
-    double best_ = kLeastLoop;
 };
 }  // namespace
 
-std::vector<Crossing> find_crossings(const Loci& loci, const SampledLoci& sampled, double range, const Job& job) {
+std::vector<Crossing> find_crossings(const Loci& loci, const SampledLoci& sampled, double range, std::size_t enough,
+                                     const Job& job) {
     Search search(loci, sampled, job);
-    search.find_strongest();
-    if (job.cancelled()) return {};
-    return search.within(range);
+    const double best = search.strongest();
+    std::vector<Crossing> found;
+    // Far down there are many crossings that nobody asks for: a narrow range first.
+    for (double part = std::min(range, 1.2); !job.cancelled(); part = std::min(range, part * part)) {
+        found = search.from(std::max(kLeastLoop, best / part * (1.0 - 1e-9)));
+        if (part >= range || found.size() > enough) break;
+    }
+    return job.cancelled() ? std::vector<Crossing>{} : found;
 }
 
 }  // namespace howlmap

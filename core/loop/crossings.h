@@ -21,8 +21,9 @@ struct SampledLoci {
     const std::vector<LociPoint>& points;  ///< eigenvalues to about 0.1 dB; empty: computed exactly where needed
 };
 
-/// Crossings of the positive real axis above -60 dB, strongest first, down to strongest / `range`, refined with the
-/// exact loci. Empty without any, or when cancelled.
-std::vector<Crossing> find_crossings(const Loci& loci, const SampledLoci& sampled, double range, const Job& job = {});
+/// Crossings of the positive real axis above -60 dB, strongest first, down to strongest / `range`, or to less if more
+/// than `enough` are found on the way. Refined with the exact loci. Empty without any, or when cancelled.
+std::vector<Crossing> find_crossings(const Loci& loci, const SampledLoci& sampled, double range, std::size_t enough,
+                                     const Job& job = {});
 
 }  // namespace howlmap

@@ -70,8 +70,14 @@ namespace {
 Stability stability_from(const LoopModel& model, const std::vector<Pair>& pairs, const Sweep& swept, double common_s,
                          bool details, const Job& job) {
     const Loci loci{[&](double hz) { return model.small_matrix(model.factors(hz)); }, common_s};
-    const auto crossings =
-        find_crossings(loci, {swept.hz, swept.bounds, swept.points}, details ? kRingRange * 1.1 : 1.0, job);
+    const double range = details ? kRingRange * 1.1 : 1.0;
+    const SampledLoci sampled{swept.hz, swept.bounds, swept.points};
+    std::vector<Crossing> crossings = find_crossings(loci, sampled, range, kMostRings + kMostRings / 2, job);
+    std::vector<Ring> rings = details ? rings_of(model, crossings) : std::vector<Ring>{};
+    if (rings.size() < kMostRings && crossings.size() > kMostRings) {  // many of them die as the gain rises
+        crossings = find_crossings(loci, sampled, range, kMostCrossings, job);
+        rings = details ? rings_of(model, crossings) : std::vector<Ring>{};
+    }
     if (job.cancelled()) return {};
     Stability stability;
     stability.worst_phase_margin_db = worst_phase_margin(model, swept);
@@ -80,7 +86,7 @@ Stability stability_from(const LoopModel& model, const std::vector<Pair>& pairs,
         stability.margin_hz = crossings.front().hz;
     }
     if (!details) return stability;
-    stability.rings = rings_of(model, crossings);
+    stability.rings = std::move(rings);
     stability.pairs = pair_figures(model, pairs, swept);
     return stability;
 }
