@@ -8,6 +8,7 @@ namespace howlmap::app {
 
 // Each is defined in its own file, named like it.
 extern const Verb check_verb;
+extern const Verb advance_verb;
 
 /// All verbs, in the order of --help.
 std::span<const Verb> verbs();

@@ -81,7 +81,10 @@ void draw_ring_out(Flow& flow, const SheetContent& content) {
 }
 
 void draw_sentences(Flow& flow, const QString& heading, const std::vector<std::string>& sentences) {
-    flow.heading(heading);
+    double height = 0.0;  // a few sentences stay together
+    for (const std::string& sentence : sentences)
+        height += flow.text_height(from(sentence), Type::body, flow.width()) + 4.0;
+    flow.heading(heading, height);
     for (const std::string& sentence : sentences) flow.paragraph(from(sentence));
 }
 

@@ -17,7 +17,7 @@ struct BandRisk {
 BandRisk band_risk(const ToleranceFigures& tolerance);
 
 /// Height in points of one row of 31 faders with its labels.
-inline constexpr double kFaderHeight = 86.0;
+inline constexpr double kFaderHeight = 78.0;
 
 /// The 31 bands of a mix's equaliser as faders: a knob at its gain with the figure beside it, behind each a bar as high
 /// as the probability that it rings first, numbered in the order of ringing out.

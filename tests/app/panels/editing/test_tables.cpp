@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QClipboard>
 #include <QGuiApplication>
+#include <QLineEdit>
 #include <QTableView>
 
 #include "app/panels/inputs/inputs_model.h"
