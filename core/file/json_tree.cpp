@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/file/json_tree.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <nlohmann/json.hpp>
 
@@ -29,9 +31,21 @@ std::string line_and_column(std::string_view text, std::size_t byte) {
     return "line " + std::to_string(line) + ", column " + std::to_string(column);
 }
 
+/// What a message says of the character that begins at a byte.
+std::string character_at(std::string_view text, std::size_t byte) {
+    if (byte >= text.size()) return "the end of the file";
+    const auto lead = static_cast<unsigned char>(text[byte]);
+    if (lead == '\n' || lead == '\r') return "the end of the line";
+    if (lead >= 0x20 && lead < 0x7F) return std::string("'") + text[byte] + "'";
+    const std::size_t length = lead >= 0xF0 ? 4 : lead >= 0xE0 ? 3 : lead >= 0xC0 ? 2 : 1;
+    const std::string whole = in_quotes_lossy(text.substr(byte, length));
+    if (lead < 0x80 || whole.find("\xEF\xBF\xBD") != std::string::npos) return fmt::format("the byte 0x{:02X}", lead);
+    return "'" + whole.substr(1, whole.size() - 2) + "'";
+}
+
 /// What the parser's own sentence says was expected.
 std::string expectation(std::string_view what) {
-    const std::size_t expected = what.find("; expected ");
+    const std::size_t expected = what.rfind("; expected ");
     if (expected != std::string_view::npos) return std::string(what.substr(expected + 11));
     if (what.find("number overflow") != std::string_view::npos) return "a number below 1.8e308";
     const std::size_t reason = what.find(" - "), end = what.find("; last read");
@@ -79,11 +93,9 @@ class Builder : public nlohmann::json_sax<json> {
         return true;
     }
 
-    bool parse_error(std::size_t position, const std::string& token, const nlohmann::detail::exception& what) override {
+    bool parse_error(std::size_t position, const std::string&, const nlohmann::detail::exception& what) override {
         const std::size_t byte = position == 0 ? 0 : position - 1;
-        std::string found = "the end of the file";
-        if (byte < text_.size()) found = "'" + cut(token) + "'";
-        return refuse(line_and_column(text_, byte), found, expectation(what.what()));
+        return refuse(line_and_column(text_, byte), character_at(text_, byte), expectation(what.what()));
     }
 
   private:
@@ -122,6 +134,10 @@ class Builder : public nlohmann::json_sax<json> {
 
     bool put(Value value) {
         place(std::move(value));
+        return counted();
+    }
+
+    bool counted() {
         if (++count_ <= limits::kFileValues) return true;
         return refuse(pointer(), "more than 2000000 values in one file", "2000000 at most");
     }
@@ -129,7 +145,7 @@ class Builder : public nlohmann::json_sax<json> {
     bool open(Value value) {
         // A child's address stays good while it is open: only the innermost container grows.
         open_.push_back(place(std::move(value)));
-        if (open_.size() <= limits::kNesting) return ++count_, true;
+        if (open_.size() <= limits::kNesting) return counted();
         open_.pop_back();
         return refuse(pointer(), "objects and lists nested more than 64 deep", "64 levels at most");
     }
@@ -179,6 +195,8 @@ tl::expected<Value, FileError> parse(std::string_view text) {
     if (text.size() > limits::kFileBytes)
         return tl::unexpected(FileError{"", std::to_string(text.size()) + " bytes", "64 MiB at most"});
     if (text.substr(0, 3) == kByteOrderMark) text.remove_prefix(3);
+    if (text.substr(0, 3) == kByteOrderMark)  // the parser would take a second one
+        return tl::unexpected(FileError{"line 1, column 1", "a second byte order mark", "JSON"});
     // The parser takes a zero byte for the end of its input, which would let anything follow it.
     if (const std::size_t zero = text.find('\0'); zero != std::string_view::npos)
         return tl::unexpected(FileError{line_and_column(text, zero), "a zero byte", "text"});

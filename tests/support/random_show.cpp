@@ -181,7 +181,7 @@ class ShowMaker {
                                 number(limits::kCoverageFloor, 18, 30),  extras()};
             case 2: {
                 const double sphere = number(limits::kSize, 0.12, 0.3);
-                return CapOnSphere{sphere, sphere * random_.between(0.3, 0.9), extras()};
+                return CapOnSphere{sphere, std::max(sphere * random_.between(0.3, 0.9), 5e-324), extras()};
             }
             default:
                 return table();
