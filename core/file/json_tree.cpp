@@ -139,7 +139,7 @@ class Builder : public nlohmann::json_sax<json> {
 
     bool counted() {
         if (++count_ <= limits::kFileValues) return true;
-        return refuse(pointer(), "more than 2000000 values in one file", "2000000 at most");
+        return refuse(pointer(), "more than 1000000 values in one file", "1000000 at most");
     }
 
     bool open(Value value) {

@@ -46,6 +46,6 @@ inline constexpr std::size_t kInputs = 256, kMixes = 64, kLoudspeakers = 128;
 inline constexpr std::size_t kObjects = 5000;  ///< everything with an id
 inline constexpr std::size_t kFileBytes = 64u << 20;
 inline constexpr std::size_t kNesting = 64;            ///< objects and lists inside one another
-inline constexpr std::size_t kFileValues = 2'000'000;  ///< values in one file: bounds the memory of reading
+inline constexpr std::size_t kFileValues = 1'000'000;  ///< values in one file: bounds the memory of reading
 }  // namespace limits
 }  // namespace howlmap

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Every documented limit from both sides, and sizes far beyond: refused in less than a second.
-#include <chrono>
 #include <cmath>
+#include <ctime>
 
 #include "core/file/read.h"
 #include "core/file/write.h"
@@ -239,11 +239,11 @@ class TestLimits : public QObject {
     }
     void farBeyondIsRefusedSoon() {
         QFETCH(QByteArray, text);
-        const auto start = std::chrono::steady_clock::now();
+        const std::clock_t start = std::clock();  // of this process alone: the machine may be busy
         QVERIFY(!read_show(std::string_view(text.constData(), static_cast<std::size_t>(text.size()))));
-        const double seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+        const double seconds = static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC;
         qInfo("%.2f s", seconds);
-        QVERIFY(seconds < 30.0);  // guards against anything but linear work; the machine may be busy
+        QVERIFY(seconds < 30.0);  // work must stay linear; speed itself is for the benchmarks
     }
 };
 
