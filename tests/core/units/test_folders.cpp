@@ -2,9 +2,9 @@
 // The shape of the house, read from the #includes: each folder of core uses only itself and folders before it in the
 // list, and nothing of Qt or of the window.
 #include <algorithm>
+#include <cctype>
 #include <filesystem>
 #include <fstream>
-#include <regex>
 #include <string>
 #include <vector>
 
@@ -23,16 +23,22 @@ struct Include {
     std::string by, what;
 };
 
+/// What an #include line names, empty for any other line.
+std::string included_by(const std::string& line) {
+    const std::size_t hash = line.find_first_not_of(" \t");
+    if (hash == std::string::npos || line.compare(hash, 8, "#include") != 0) return {};
+    const std::size_t open = line.find_first_of("<\"", hash), close = line.find_first_of(">\"", open + 1);
+    return open == std::string::npos || close == std::string::npos ? "" : line.substr(open + 1, close - open - 1);
+}
+
 std::vector<Include> includes_in(const fs::path& folder) {
-    static const std::regex pattern(R"(^\s*#\s*include\s*[<"]([^>"]+)[>"])");
     std::vector<Include> out;
     for (const auto& entry : fs::recursive_directory_iterator(folder)) {
         if (entry.path().extension() != ".h" && entry.path().extension() != ".cpp") continue;
         std::ifstream in(entry.path());
-        std::smatch found;
         for (std::string line; std::getline(in, line);)
-            if (std::regex_search(line, found, pattern))
-                out.push_back({fs::relative(entry.path(), kSource).string(), found[1]});
+            if (const std::string what = included_by(line); !what.empty())
+                out.push_back({fs::relative(entry.path(), kSource).string(), what});
     }
     return out;
 }
@@ -72,10 +78,11 @@ class TestFolders : public QObject {
     }
 
     void coreKnowsNoQtAndNoWindow() {
-        static const std::regex qt(R"(^(Q[A-Z]|Qt|q[a-z]*custom))");
-        for (const Include& include : includes_in(kSource / "core"))
-            QVERIFY2(!std::regex_search(include.what, qt) && !include.what.starts_with("app/"),
+        for (const Include& include : includes_in(kSource / "core")) {
+            const bool qt = include.what.size() > 1 && include.what[0] == 'Q' && std::isalpha(include.what[1]);
+            QVERIFY2(!qt && !include.what.starts_with("qcustomplot") && !include.what.starts_with("app/"),
                      (include.by + " includes " + include.what).c_str());
+        }
     }
 
     void heavyLibrariesStayOutOfHeaders() {
