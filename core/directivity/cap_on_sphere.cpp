@@ -69,6 +69,7 @@ CapSlice::CapSlice(const CapOnSphere& cap, double wave_number) {
         here = above;
         hankel.next();
     }
+    size_on_axis_ = std::abs(axis);
     for (Complex& term : terms_) term /= axis;
 }
 

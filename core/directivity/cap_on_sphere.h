@@ -18,8 +18,11 @@ class CapSlice {
     Complex field(double cosine) const;
     /// Its magnitude, held at 1 at most: a wide cap has nulls on its axis high up.
     double gain(double cosine) const;
+    /// Magnitude of the field on axis before it was divided by, in a unit that varies smoothly with frequency.
+    double size_on_axis() const { return size_on_axis_; }
 
   private:
+    double size_on_axis_ = 0.0;
     std::vector<Complex> terms_;  // of the Legendre series, already over the value on axis
 };
 
