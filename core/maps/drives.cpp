@@ -24,9 +24,7 @@ std::vector<Complex> values_at(const DriveFunction& function, const std::vector<
 void set_waves(Drives& drives, double speed) {
     for (int i = 0; i < kBinsPerOctave; ++i)
         drives.base_waves[static_cast<std::size_t>(i)] = static_cast<float>(bin_hz(i) / speed);
-    drives.fine_waves.resize(kFine);
-    for (int k = 0; k < kFine; ++k)
-        drives.fine_waves[static_cast<std::size_t>(k)] = static_cast<float>(fine_hz(k) / speed);
+    for (const double hz : fine_grid().hz) drives.fine_waves.push_back(static_cast<float>(hz / speed));
 }
 
 /// What the kernels take a bin's frequency to be, exactly.
@@ -49,9 +47,10 @@ void set_swept(Drives::Of& of, const std::vector<Complex>& values, std::size_t a
 }
 
 void set_fine(Drives::Of& of, const std::vector<Complex>& values, std::size_t at, std::size_t stride, double scale) {
-    of.fine_re.resize(kFine);
-    of.fine_im.resize(kFine);
-    for (std::size_t k = 0; k < kFine; ++k) {
+    const std::size_t count = values.size() / stride;
+    of.fine_re.resize(count);
+    of.fine_im.resize(count);
+    for (std::size_t k = 0; k < count; ++k) {
         const Complex value = scale * values[k * stride + at];
         of.fine_re[k] = static_cast<float>(value.real());
         of.fine_im[k] = static_cast<float>(value.imag());
@@ -75,7 +74,7 @@ NarrowBlock narrow_block(const std::vector<double>& hz, std::size_t first, doubl
     block.bin = std::clamp(static_cast<int>(std::lround(kBinsPerOctave * std::log2(middle / kLowestHz))), 0, kLastBin);
     for (std::size_t lane = 0; lane < kBlock; ++lane) {
         block.waves[lane] = static_cast<float>(hz[first + lane] / speed);
-        block.bins[lane] = static_cast<float>(kBinsPerOctave * std::log2(hz[first + lane] / bin_hz(block.bin)));
+        block.bins[lane] = static_cast<float>(kBinsPerOctave * std::log2(hz[first + lane] / kLowestHz));
     }
     return block;
 }
@@ -112,8 +111,8 @@ Drives tabulate(const DriveFunction& function, const Range& range, double speed,
         const auto swept = values_at(function, hz, range, job);
         for_all(drives, stride,
                 [&](Drives::Of& of, std::size_t at, double scale) { set_swept(of, swept, at, stride, scale); });
-        hz.resize(kFine);
-        for (std::size_t k = 0; k < kFine; ++k) hz[k] = static_cast<double>(drives.fine_waves[k]) * speed;
+        hz.resize(drives.fine_waves.size());
+        for (std::size_t k = 0; k < hz.size(); ++k) hz[k] = static_cast<double>(drives.fine_waves[k]) * speed;
         fine = values_at(function, hz, range, job);
         for_all(drives, stride,
                 [&](Drives::Of& of, std::size_t at, double scale) { set_fine(of, fine, at, stride, scale); });

@@ -25,6 +25,8 @@ struct DriveFunction {
     std::size_t ends = 0;
     bool offset = false;
     std::function<void(double hz, Complex* drives)> at;
+    std::vector<double>
+        sharp_hz;  ///< where the ends themselves peak between the swept frequencies, whatever drives them
     std::size_t values() const { return ends + (offset ? 1 : 0); }
 };
 

@@ -32,7 +32,11 @@ class FeedbackMapper : public Mapper {
         if (position_ < 0) return;
         unstable_ = rings(without_sends_of(show, input.id), job);
         if (unstable_) return;
-        drives_ = tabulate(feedback_drives(model_, position_), range, model_.surroundings().speed, job);
+        for (const LoopModel::Speaker& speaker : model_.speakers())
+            directivities_.push_back(speaker.emitter.directivity);
+        DriveFunction function = feedback_drives(model_, position_);
+        function.sharp_hz = sharp_frequencies(directivities_, store, model_.surroundings().speed);
+        drives_ = tabulate(function, range, model_.surroundings().speed, job);
     }
 
     bool draw(MapGrid& grid, const Job& job) override {
@@ -47,12 +51,11 @@ class FeedbackMapper : public Mapper {
             ends.add_loudspeaker(show_.loudspeakers[static_cast<std::size_t>(speaker.index)],
                                  ReceiverPattern(input_).a(), pattern);
         const auto air = ends.air();
-        Field field;
-        field.ends = ends.all();
-        field.cell.frame = frame_of({input_.aim.yaw_deg, input_.aim.pitch_deg, 0.0});
-        field.air = air.get();
-        connect(field, drives_);
-        return run_field(field, cells, model_.surroundings().speed, {}, grid, job);
+        const double speed = model_.surroundings().speed;
+        DrivenField driven(ends.all(), directivities_, drives_, store_, speed);
+        driven.field.cell.frame = frame_of({input_.aim.yaw_deg, input_.aim.pitch_deg, 0.0});
+        driven.field.air = air.get();
+        return run_field(driven.field, cells, speed, {}, grid, job);
     }
 
   private:
@@ -62,6 +65,7 @@ class FeedbackMapper : public Mapper {
     LoopModel model_;
     int position_ = -1;
     bool unstable_ = false;
+    std::vector<const Directivity*> directivities_;
     Drives drives_;
 };
 }  // namespace

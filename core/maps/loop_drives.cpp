@@ -72,13 +72,20 @@ int position_of_input(const LoopModel& model, int input) {
 }
 
 DriveFunction feedback_drives(const LoopModel& model, int input) {
-    return {model.speakers().size(), false,
-            [&model, input](double hz, Complex* drives) { feedback_at(model, input, hz, drives); }};
+    DriveFunction function;
+    function.ends = model.speakers().size();
+    function.at = [&model, input](double hz, Complex* drives) { feedback_at(model, input, hz, drives); };
+    return function;
 }
 
 DriveFunction loudspeaker_drives(const LoopModel& model, int speaker, int bus) {
-    return {model.inputs().size(), true,
-            [&model, speaker, bus](double hz, Complex* drives) { loudspeaker_at(model, speaker, bus, hz, drives); }};
+    DriveFunction function;
+    function.ends = model.inputs().size();
+    function.offset = true;
+    function.at = [&model, speaker, bus](double hz, Complex* drives) {
+        loudspeaker_at(model, speaker, bus, hz, drives);
+    };
+    return function;
 }
 
 }  // namespace howlmap::maps

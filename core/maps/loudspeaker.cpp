@@ -53,7 +53,9 @@ class LoudspeakerMapper : public Mapper {
         unstable_ = rings_without(*hearing.mix, job);
         if (unstable_) return;
         set_levels(*hearing.mix);
-        drives_ = tabulate(loudspeaker_drives(model_, speaker, bus), range, model_.surroundings().speed, job);
+        DriveFunction function = loudspeaker_drives(model_, speaker, bus);
+        function.sharp_hz = sharp_frequencies({&loudspeaker.directivity}, store, model_.surroundings().speed);
+        drives_ = tabulate(function, range, model_.surroundings().speed, job);
     }
 
     bool draw(MapGrid& grid, const Job& job) override {
@@ -72,12 +74,12 @@ class LoudspeakerMapper : public Mapper {
         for (const LoopModel::In& in : model_.inputs())
             ends.add_input(show_.inputs[static_cast<std::size_t>(in.index)], loudspeaker_.directivity);
         const auto air = ends.air();
-        Field field;
-        field.ends = ends.all();
-        field.cell = cell;
-        field.air = air.get();
-        connect(field, drives_);
-        return run_field(field, cells, model_.surroundings().speed, factors, grid, job);
+        const double speed = model_.surroundings().speed;
+        const std::vector<const Directivity*> directivities(model_.inputs().size(), &loudspeaker_.directivity);
+        DrivenField driven(ends.all(), directivities, drives_, store_, speed);
+        driven.field.cell = cell;
+        driven.field.air = air.get();
+        return run_field(driven.field, cells, speed, factors, grid, job);
     }
 
   private:

@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <cmath>
+#include <set>
 
 namespace howlmap::maps {
 namespace {
@@ -50,7 +51,23 @@ MapperResult mapper_for(const Show& show, const MapRequest& request, TableStore&
     }
 }
 
-void connect(Field& field, const Drives& drives) {
+std::vector<double> sharp_frequencies(const std::vector<const Directivity*>& directivities, TableStore& store,
+                                      double speed) {
+    std::set<double> all;
+    for (const Directivity* directivity : directivities)
+        if (const auto axis = store.axis(*directivity, speed)) all.insert(axis->sharp_hz.begin(), axis->sharp_hz.end());
+    return {all.begin(), all.end()};
+}
+
+DrivenField::DrivenField(const std::vector<FixedEnd>& ends, const std::vector<const Directivity*>& directivities,
+                         const Drives& drives, TableStore& store, double speed) {
+    field.ends = ends;
+    connect(drives);
+    for (std::size_t i = 0; i < field.ends.size(); ++i)
+        set_axis(field.ends[i], *directivities[i], drives, store, speed);
+}
+
+void DrivenField::connect(const Drives& drives) {
     for (std::size_t i = 0; i < field.ends.size(); ++i) {
         const Drives::Of& of = drives.ends[i];
         FixedEnd& end = field.ends[i];
@@ -67,9 +84,23 @@ void connect(Field& field, const Drives& drives) {
     }
     field.base_waves = drives.base_waves;
     field.columns = drives.columns;
+    field.fine = &fine_grid();
     field.fine_waves = drives.fine_waves.data();
     field.narrow = drives.narrow;
     field.sweep = field.refine = drives.columns[0] || drives.columns[1] || drives.columns[2];
+}
+
+void DrivenField::set_axis(FixedEnd& end, const Directivity& directivity, const Drives& drives, TableStore& store,
+                           double speed) {
+    const auto axis = store.axis(directivity, speed);
+    if (!axis) return;
+    std::vector<double> hz;
+    for (const NarrowBlock& block : drives.narrow)
+        for (const float waves : block.waves) hz.push_back(static_cast<double>(waves) * speed);
+    axes_.push_back(axis);
+    narrow_axes_.push_back(cap_axis(std::get<CapOnSphere>(directivity), hz, speed));
+    end.fine_axis = axis->fine.data();
+    end.narrow_axis = narrow_axes_.back().data();
 }
 
 }  // namespace howlmap::maps

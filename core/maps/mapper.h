@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A map made ready: everything that does not depend on the cells is known, and grids of any step can be drawn.
 #pragma once
+#include <deque>
 #include <memory>
 
 #include "core/maps/drives.h"
@@ -32,7 +33,24 @@ std::optional<MapError> wrong_option(const MapRequest& request);
 Range range_of(const MapOptions& options);
 tl::unexpected<MapError> error(MapError::Reason reason, std::string message = {});
 
-/// Points a field at its drives: weights of the ends, constant part, frequencies.
-void connect(Field& field, const Drives& drives);
+/// Frequencies at which the directivities of some loudspeakers peak between the swept ones.
+std::vector<double> sharp_frequencies(const std::vector<const Directivity*>& directivities, TableStore& store,
+                                      double speed);
+
+/// A field with its ends connected to their drives.
+class DrivenField {
+  public:
+    /// Given: the loudspeaker's directivity by end. The drives must outlive the field.
+    DrivenField(const std::vector<FixedEnd>& ends, const std::vector<const Directivity*>& directivities,
+                const Drives& drives, TableStore& store, double speed);
+    Field field;
+
+  private:
+    void connect(const Drives& drives);
+    void set_axis(FixedEnd& end, const Directivity& directivity, const Drives& drives, TableStore& store, double speed);
+
+    std::vector<std::shared_ptr<const TableStore::Axis>> axes_;
+    std::deque<Floats> narrow_axes_;
+};
 
 }  // namespace howlmap::maps

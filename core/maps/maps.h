@@ -25,10 +25,11 @@ struct Show;
 enum class MapKind { feedback, loudspeaker, level, wash };
 
 struct MapOptions {
-    double step = 0.05;        ///< metres between cells, kSmallestMapStep..kLargestMapStep
-    int coarse = 1;            ///< only cells at whole multiples of coarse * step, 1..64
-    std::optional<int> band;   ///< only this third-octave band 0..30
-    std::optional<double> hz;  ///< only this frequency, 20..20000 Hz; feedback and loudspeaker maps, instead of a band
+    double step = 0.05;         ///< metres between cells, kSmallestMapStep..kLargestMapStep
+    int coarse = 1;             ///< only cells at whole multiples of coarse * step, 1..64
+    std::optional<int> band{};  ///< only this third-octave band 0..30
+    std::optional<double>
+        hz{};  ///< only this frequency, 20..20000 Hz; feedback and loudspeaker maps, instead of a band
 };
 
 inline constexpr double kSmallestMapStep = 0.02, kLargestMapStep = 1.0;

@@ -4,13 +4,14 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/maps/kernel/fine.h"
 #include "core/units/level.h"
 
 namespace howlmap::maps {
 namespace {
 constexpr double kUnderRead = 0.5;    // dB between swept frequencies that matters
 constexpr double kSharp = 0.3;        // dB: fall to the next frequency beyond which a parabola is not trusted
-constexpr double kWorthwhile = 40.0;  // dB below the highest peak at which one no longer counts
+constexpr double kWorthwhile = 24.0;  // dB below the highest drive at which a peak no longer counts
 constexpr int kProbes = 16;
 
 struct Peak {
@@ -45,42 +46,65 @@ Peak narrowed(const DriveFunction& function, const Range& range, Peak peak) {
     return peak;
 }
 
-/// Local maxima of the fine heights that stand out of the swept ones beside them.
-std::vector<Peak> candidates(const std::vector<double>& heights) {
+/// Heights of the drives over the fine frequencies.
+struct Heights {
+    const FineGrid& grid = fine_grid();
+    std::vector<double> db;
+    double spacing(std::size_t k) const { return grid.hz[std::min(k + 1, db.size() - 1)] - grid.hz[k - 1]; }
+    /// Fall to the lower neighbour.
+    double fall(std::size_t k) const { return db[k] - std::min(db[k - 1], db[k + 1]); }
+    double swept_beside(std::size_t k) const {
+        const auto bin = static_cast<std::size_t>(grid.bins[k]);
+        const auto swept = [&](std::size_t b) {
+            return db[static_cast<std::size_t>(grid.of_bin[std::min<std::size_t>(b, kBins - 1)])];
+        };
+        return std::max(swept(bin), swept(bin + 1));
+    }
+    std::size_t nearest(double hz) const {
+        const auto above = std::lower_bound(grid.hz.begin(), grid.hz.end(), hz);
+        return std::clamp<std::size_t>(static_cast<std::size_t>(above - grid.hz.begin()), 1, db.size() - 2);
+    }
+};
+
+/// Local maxima that stand out of the swept frequencies beside them, or that the fine ones do not resolve.
+std::vector<Peak> sharp_drives(const DriveFunction& function, const Range& range, const Heights& heights, double least,
+                               const Job& job) {
+    std::vector<std::size_t> found;
+    for (std::size_t k = 1; k + 1 < heights.db.size(); ++k) {
+        const bool peak = heights.db[k] >= heights.db[k - 1] && heights.db[k] >= heights.db[k + 1];
+        const bool sharp = heights.db[k] - heights.swept_beside(k) > kUnderRead || heights.fall(k) > kSharp;
+        if (peak && sharp && heights.db[k] > least) found.push_back(k);
+    }
+    std::sort(found.begin(), found.end(), [&](std::size_t a, std::size_t b) { return heights.db[a] > heights.db[b]; });
+    found.resize(std::min(found.size(), kMostSharpPeaks));
     std::vector<Peak> peaks;
-    for (std::size_t k = 1; k + 1 < heights.size(); ++k) {
-        if (heights[k] < heights[k - 1] || heights[k] < heights[k + 1]) continue;
-        const std::size_t below = k / kFinePerBin * kFinePerBin,
-                          above = std::min(below + kFinePerBin, heights.size() - 1);
-        const double swept = std::max(heights[below], heights[above]);
-        const double bend = heights[k] - 0.5 * (heights[k - 1] + heights[k + 1]);
-        if (heights[k] - swept < kUnderRead && bend < kSharp) continue;
-        const double hz = fine_hz(static_cast<int>(k));
-        peaks.push_back({hz, fine_hz(static_cast<int>(k) + 1) - hz, heights[k]});
+    for (const std::size_t k : found) {
+        if (job.cancelled()) break;
+        const Peak peak{heights.grid.hz[k], 0.5 * heights.spacing(k), heights.db[k]};
+        peaks.push_back(heights.fall(k) < kSharp ? peak : narrowed(function, range, peak));
     }
     return peaks;
-}
-
-bool is_gentle(const std::vector<double>& heights, const Peak& peak) {
-    const auto k = static_cast<std::size_t>(std::lround(kBinsPerOctave * kFinePerBin * std::log2(peak.hz / kLowestHz)));
-    return heights[k] - std::min(heights[k - 1], heights[k + 1]) < kSharp;
 }
 }  // namespace
 
 std::vector<double> around_sharp_peaks(const DriveFunction& function, const Range& range,
                                        const std::vector<Complex>& fine, const Job& job) {
-    std::vector<double> heights(kFine);
-    for (std::size_t k = 0; k < kFine; ++k) heights[k] = height_of(fine.data() + k * function.values(), function.ends);
-    std::vector<Peak> peaks = candidates(heights);
-    std::sort(peaks.begin(), peaks.end(), [](const Peak& a, const Peak& b) { return a.height > b.height; });
-    const double highest = *std::max_element(heights.begin(), heights.end());
+    Heights heights;
+    for (std::size_t k = 0; k < heights.grid.hz.size(); ++k)
+        heights.db.push_back(height_of(fine.data() + k * function.values(), function.ends));
+    const double highest = *std::max_element(heights.db.begin(), heights.db.end());
+    std::vector<Peak> peaks = sharp_drives(function, range, heights, highest - kWorthwhile, job);
+    for (const double hz : function.sharp_hz) {
+        const std::size_t k = heights.nearest(hz);
+        if (!range.holds(hz) || heights.db[k] <= highest - kWorthwhile) continue;
+        const double spacing = hz / kBinsPerOctave / 22.0;  // a bin to both sides in two blocks
+        peaks.push_back({hz - kBlock / 2 * spacing, spacing, heights.db[k]});
+        peaks.push_back({hz + kBlock / 2 * spacing, spacing, heights.db[k]});
+    }
     std::vector<double> hz;
-    for (std::size_t i = 0; i < std::min(peaks.size(), kMostSharpPeaks) && !job.cancelled(); ++i) {
-        if (peaks[i].height < highest - kWorthwhile) break;
-        const Peak peak = is_gentle(heights, peaks[i]) ? peaks[i] : narrowed(function, range, peaks[i]);
+    for (const Peak& peak : peaks)
         for (int lane = 0; lane < kBlock; ++lane)
             hz.push_back(std::clamp(peak.hz + (lane - kBlock / 2) * peak.spacing, range.low_hz, range.high_hz));
-    }
     return hz;
 }
 

@@ -3,10 +3,25 @@
 
 #include <algorithm>
 
+#include "core/maps/kernel/fine.h"
+
 namespace howlmap::maps {
 namespace {
 constexpr std::size_t kMostKept = 64;  // tables of a megabyte or so
+constexpr float kSharpRise = 1.06f;    // over the swept frequencies beside: 0.5 dB
+
+TableStore::Axis axis_of(const CapOnSphere& cap, double speed) {
+    const FineGrid& grid = fine_grid();
+    TableStore::Axis axis{cap_axis(cap, grid.hz, speed), {}};
+    for (std::size_t k = 1; k + 1 < axis.fine.size(); ++k) {
+        if (axis.fine[k] < axis.fine[k - 1] || axis.fine[k] < axis.fine[k + 1]) continue;
+        const auto bin = static_cast<std::size_t>(grid.bins[k]);
+        const auto swept = [&](std::size_t b) { return axis.fine[static_cast<std::size_t>(grid.of_bin[b])]; };
+        if (axis.fine[k] > kSharpRise * std::max(swept(bin), swept(bin + 1))) axis.sharp_hz.push_back(grid.hz[k]);
+    }
+    return axis;
 }
+}  // namespace
 
 TableStore::Rows TableStore::directivity(const Directivity& directivity, const Sweep& sweep, double speed) {
     // Only a cap on a sphere depends on the wavelength.
@@ -17,6 +32,16 @@ TableStore::Rows TableStore::directivity(const Directivity& directivity, const S
     directivities_.push_back(
         {directivity, &sweep, key, std::make_shared<DirectivityRows>(directivity_rows(directivity, sweep, speed))});
     return directivities_.back().rows;
+}
+
+std::shared_ptr<const TableStore::Axis> TableStore::axis(const Directivity& directivity, double speed) {
+    const auto* cap = std::get_if<CapOnSphere>(&directivity);
+    if (!cap) return nullptr;
+    for (const MadeAxis& made : axes_)
+        if (made.speed == speed && made.from == *cap) return made.axis;
+    if (axes_.size() >= kMostKept) axes_.erase(axes_.begin());
+    axes_.push_back({*cap, speed, std::make_shared<Axis>(axis_of(*cap, speed))});
+    return axes_.back().axis;
 }
 
 TableStore::Rows TableStore::pattern(const Input& input, const Sweep& sweep) {

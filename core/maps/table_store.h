@@ -15,6 +15,12 @@ class TableStore {
     using Rows = std::shared_ptr<const DirectivityRows>;
     /// Rows of a loudspeaker's directivity. The sweep must be kSwept or kBandSweep.
     Rows directivity(const Directivity& directivity, const Sweep& sweep, double speed);
+    /// Value on axis of a cap on a sphere over the fine frequencies; null for every other directivity.
+    struct Axis {
+        Floats fine;                   ///< cap_axis() there
+        std::vector<double> sharp_hz;  ///< where it peaks between the swept frequencies
+    };
+    std::shared_ptr<const Axis> axis(const Directivity& directivity, double speed);
     /// Rows of a microphone's measured pattern; null for first-order patterns and pickups.
     Rows pattern(const Input& input, const Sweep& sweep);
     /// Air and reflections as far as `farthest_m` at least.
@@ -33,7 +39,13 @@ class TableStore {
         double farthest_m = -1.0;
         std::shared_ptr<const AirRows> rows;
     };
+    struct MadeAxis {
+        CapOnSphere from;
+        double speed;
+        std::shared_ptr<const Axis> axis;
+    };
     std::vector<Made> directivities_, patterns_;
+    std::vector<MadeAxis> axes_;
     std::map<const Sweep*, MadeAir> air_;
 };
 

@@ -188,6 +188,37 @@ HWY_INLINE Between2 BetweenRows(V position, int last) {
 
 HWY_INLINE VI Times(VI a, int b) { return hn::Mul(a, hn::Set(I(), b)); }
 
+/// Factors of two rows, the first of which lies at a coordinate.
+HWY_INLINE void SetRows(const Rows& rows, V position, V gain, int image, std::size_t i, Terms& terms) {
+    const F f;
+    const Between2 at = BetweenRows(position, rows.last);
+    const V next = hn::Mul(gain, at.share);
+    hn::Store(hn::Sub(gain, next), f, &terms.low[0][image][i]);
+    hn::Store(next, f, &terms.low[1][image][i]);
+    hn::Store(Times(at.row, rows.row_floats), I(), &terms.low_at[image][i]);
+}
+
+/// Coverage coordinate of q.
+HWY_INLINE V CoverageRow(V q) {
+    return hn::Mul(ArcSinh(hn::Mul(hn::Sqrt(q), Number(1.0f / kAngleKnee))), Number(kAngleRows));
+}
+
+/// Nodes of one block between the control frequencies, nearest to q in its middle and to the share of X in it.
+HWY_INLINE void SetMiddle(const DirectivityRows& rows, int block, V x, V y, V gain, int image, std::size_t i,
+                          Terms& terms) {
+    const F f;
+    const DirectivityRows::Middle& middle = rows.middles[static_cast<std::size_t>(block)];
+    const V part = hn::Mul(x, Number(middle.across)), q = hn::MulAdd(y, Number(middle.above), part);
+    const V row = hn::Min(CoverageRow(q), Number(static_cast<float>(rows.last_node)));
+    const V share = hn::Mul(hn::Div(part, hn::Max(q, Number(1e-30f))), Number(DirectivityRows::kShareNodes - 1));
+    const VI node = hn::NearestInt(row), share_node = hn::NearestInt(share);
+    hn::Store(gain, f, &terms.middle[block][0][image][i]);
+    hn::Store(hn::Mul(gain, hn::Sub(row, hn::ConvertTo(f, node))), f, &terms.middle[block][1][image][i]);
+    hn::Store(hn::Mul(gain, hn::Sub(share, hn::ConvertTo(f, share_node))), f, &terms.middle[block][2][image][i]);
+    const VI at = hn::Add(Times(share_node, rows.last_node + 1), node);
+    hn::Store(Times(at, rows.node_floats()), I(), &terms.middle_at[block][image][i]);
+}
+
 /// Directivity of the loudspeaker; `gain` is everything else that does not depend on frequency. Returns the gain where
 /// the directivity is one number.
 HWY_INLINE V SetDirectivity(const DirectivityRows& rows, const Seen& seen, V gain, int image, std::size_t i,
@@ -197,27 +228,21 @@ HWY_INLINE V SetDirectivity(const DirectivityRows& rows, const Seen& seen, V gai
     const V square = hn::MulAdd(seen.above, seen.above, hn::Mul(seen.across, seen.across));
     const V angle = AngleOff(seen.ahead, hn::Sqrt(square));
     if (rows.kind == DirectivityRows::Kind::radial) {
-        const Between2 at = BetweenRows(hn::Mul(angle, Number(rows.rows_per_radian)), rows.last_row);
-        const V next = hn::Mul(gain, at.share);
-        hn::Store(hn::Sub(gain, next), f, &terms.low[0][image][i]);
-        hn::Store(next, f, &terms.low[1][image][i]);
-        hn::Store(Times(at.row, rows.row_floats), I(), &terms.low_at[image][i]);
+        SetRows(rows.low, hn::Mul(angle, Number(rows.rows_per_radian)), gain, image, i, terms);
         return gain;
     }
     const V scale = hn::Div(hn::Mul(angle, angle), hn::Max(square, Number(1e-30f)));
-    const V horizontal = hn::Mul(hn::Mul(scale, hn::Mul(seen.across, seen.across)), Number(rows.across));
-    const V vertical = hn::Mul(hn::Mul(scale, hn::Mul(seen.above, seen.above)), Number(rows.above));
-    const V p_square = hn::Add(horizontal, vertical);
-    const V position = hn::Mul(ArcSinh(hn::Mul(hn::Sqrt(p_square), Number(1.0f / kAngleKnee))), Number(kAngleNodes));
-    const V held = hn::Min(position, Number(static_cast<float>(rows.angle_nodes - 1)));
-    const V share = hn::Mul(hn::Div(horizontal, hn::Max(p_square, Number(1e-30f))),
-                            Number(static_cast<float>(rows.share_nodes - 1)));
-    const VI node = hn::NearestInt(held), share_node = hn::NearestInt(share);
-    hn::Store(gain, f, &terms.low[0][image][i]);
-    hn::Store(hn::Mul(gain, hn::Sub(held, hn::ConvertTo(f, node))), f, &terms.low[1][image][i]);
-    hn::Store(hn::Mul(gain, hn::Sub(share, hn::ConvertTo(f, share_node))), f, &terms.low[2][image][i]);
-    hn::Store(Times(hn::Add(Times(share_node, rows.angle_nodes), node), rows.row_floats), I(), &terms.low_at[image][i]);
-    const V fallen = hn::Sub(hn::Exp(f, hn::Mul(p_square, Number(rows.decay))), Number(1.0f));
+    const V x = hn::Mul(hn::Mul(scale, hn::Mul(seen.across, seen.across)), Number(rows.across));
+    const V y = hn::Mul(hn::Mul(scale, hn::Mul(seen.above, seen.above)), Number(rows.above));
+    hn::Store(x, f, &terms.squares[0][image][i]);
+    hn::Store(y, f, &terms.squares[1][image][i]);
+    if (rows.low.octaves > 0) {
+        const V q = hn::MulAdd(y, Number(rows.low_above), hn::Mul(x, Number(rows.low_across)));
+        SetRows(rows.low, CoverageRow(q), gain, image, i, terms);
+    }
+    for (int block = 0; block < (rows.octaves - rows.low.octaves) * kColumns; ++block)
+        SetMiddle(rows, block, x, y, gain, image, i, terms);
+    const V fallen = hn::Sub(hn::Exp(f, hn::Mul(hn::Add(x, y), Number(rows.decay))), Number(1.0f));
     return hn::Mul(gain, hn::Exp(f, hn::Mul(fallen, Number(rows.depth))));
 }
 
@@ -230,10 +255,10 @@ HWY_INLINE V SetPattern(const FixedEnd& end, V toward, V unit_square, int image,
     const V held = hn::Min(hn::Max(cosine, Number(-1.0f)), Number(1.0f));
     const V side = hn::Sqrt(hn::Max(hn::NegMulAdd(held, held, Number(1.0f)), Number(0.0f)));
     const Between2 at =
-        BetweenRows(hn::Mul(AngleOff(held, side), Number(end.pattern->rows_per_radian)), end.pattern->last_row);
+        BetweenRows(hn::Mul(AngleOff(held, side), Number(end.pattern->rows_per_radian)), end.pattern->low.last);
     hn::Store(hn::Sub(Number(1.0f), at.share), f, &terms.pattern[0][image][i]);
     hn::Store(at.share, f, &terms.pattern[1][image][i]);
-    hn::Store(Times(at.row, end.pattern->row_floats), I(), &terms.pattern_at[image][i]);
+    hn::Store(Times(at.row, end.pattern->low.row_floats), I(), &terms.pattern_at[image][i]);
     return Number(1.0f);
 }
 
@@ -273,6 +298,7 @@ inline void SetImage(const FixedEnd& end, const CellEnd& cell, const AirRows& ai
         const V hears = SetPattern(end, cell.sounds ? fixed : moving, unit_square, image_index, i, terms);
         const V metres = hn::Load(f, &terms.metres[image_index][i]);
         const V gain = hn::Mul(hn::Load(f, &space.there[i]), hn::Div(hears, metres));
+        hn::Store(gain, f, &terms.gain[image_index][i]);
         const V high = SetDirectivity(*end.directivity, seen, gain, image_index, i, terms);
         SetAir(air, image.via, metres, high, image_index, i, terms);
     }

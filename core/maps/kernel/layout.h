@@ -12,22 +12,14 @@ inline constexpr int kBlock = 16;  ///< frequencies in a block, cells in a tile
 inline constexpr int kTile = 16;
 
 /// Swept frequencies: 10 octaves of 48, bin b at 20 Hz * 2^(b / 48). The last one lies above 20 kHz and is left out;
-/// the search around a peak reaches 20 kHz itself.
+/// the fine frequencies reach 20 kHz itself.
 inline constexpr int kOctavesSwept = 10;
 inline constexpr int kBinsPerOctave = 48;
 inline constexpr int kColumns = kBinsPerOctave / kBlock;
 inline constexpr int kBins = kOctavesSwept * kBinsPerOctave;
 inline constexpr int kLastBin = kBins - 2;
 
-/// Fine frequencies: 8 to a bin, 20 Hz * 2^(k / 384), and 20 kHz as the last.
-inline constexpr int kFinePerBin = 8;
-inline constexpr int kFine = 3828;
-
 inline double bin_hz(int bin) { return kLowestHz * std::exp2(static_cast<double>(bin) / kBinsPerOctave); }
-inline double fine_hz(int k) {
-    return k >= kFine - 1 ? kHighestHz : kLowestHz * std::exp2(static_cast<double>(k) / (kBinsPerOctave * kFinePerBin));
-}
-
 /// Column (a third of an octave's bins), octave and lane of a bin.
 struct BinPlace {
     int column, octave, lane;

@@ -3,129 +3,189 @@
 
 #include <algorithm>
 #include <cmath>
-#include <functional>
 
+#include "core/directivity/cap_on_sphere.h"
 #include "core/directivity/coverage.h"
 #include "core/units/level.h"
 
 namespace howlmap::maps {
 namespace {
-constexpr double kRadialRowsPerDegree = 2.0;
+constexpr double kRowsPerDegree = 2.0;
+constexpr double kCapRowsPerDegree = 4.0;  // a cap that is large against the wave has lobes of a few degrees
 
-/// Rows over the angle off axis; gain(column, octave, lane, angle) is asked once for every number.
-using SliceGain = std::function<double(double hz, double angle)>;
+Rows empty_rows(const Sweep& sweep, int octaves, int last) {
+    Rows rows;
+    rows.last = last;
+    rows.octaves = octaves;
+    rows.column_floats = octaves * kBlock;
+    rows.row_floats = sweep.columns * rows.column_floats;
+    rows.data.assign(static_cast<std::size_t>(rows.row_floats) * static_cast<std::size_t>(last + 2), 0.0f);
+    return rows;
+}
 
-void radial_shape(DirectivityRows& rows, const Sweep& sweep, double rows_per_degree) {
+/// Calls fill(hz, place of that frequency within a row) for every frequency of some rows.
+template <class Fill>
+void for_each_frequency(const Sweep& sweep, int octaves, Fill fill) {
+    for (int c = 0; c < sweep.columns; ++c)
+        for (int o = 0; o < octaves; ++o)
+            for (int lane = 0; lane < kBlock; ++lane)
+                fill(sweep.hz(c, o, lane), static_cast<std::size_t>((c * octaves + o) * kBlock + lane));
+}
+
+/// Fills a column of numbers, one a row: value(row). The row after the last repeats it.
+template <class Value>
+void fill_rows(Rows& rows, std::size_t place, Value value) {
+    for (int row = 0; row <= rows.last + 1; ++row)
+        rows.data[static_cast<std::size_t>(row * rows.row_floats) + place] =
+            static_cast<float>(value(std::min(row, rows.last)));
+}
+
+DirectivityRows radial(const Sweep& sweep, double rows_per_degree) {
+    DirectivityRows rows;
     rows.kind = DirectivityRows::Kind::radial;
     rows.octaves = sweep.octaves;
     rows.rows_per_radian = static_cast<float>(degrees(1.0) * rows_per_degree);
-    rows.last_row = static_cast<int>(180.0 * rows_per_degree);
-    rows.column_floats = sweep.octaves * kBlock;
-    rows.row_floats = sweep.columns * rows.column_floats;
-    // One row more than there are angles, so that the row after the last can be read.
-    rows.data.assign(static_cast<std::size_t>(rows.row_floats) * static_cast<std::size_t>(rows.last_row + 2), 0.0f);
+    rows.low = empty_rows(sweep, sweep.octaves, static_cast<int>(180.0 * rows_per_degree));
+    return rows;
 }
 
-/// Calls fill(hz, index of the value within a row) for every frequency of a sweep.
-template <class Fill>
-void for_each_frequency(const Sweep& sweep, int column_floats, int stride, Fill fill) {
-    for (int c = 0; c < sweep.columns; ++c)
-        for (int o = 0; o < sweep.octaves; ++o)
-            for (int lane = 0; lane < kBlock; ++lane)
-                fill(sweep.hz(c, o, lane), o, static_cast<std::size_t>(c * column_floats + o * stride + lane));
-}
-
-DirectivityRows radial_rows(const Directivity& directivity, const Sweep& sweep, double speed) {
-    DirectivityRows rows;
-    // A cap that is large against the wave has lobes of a few degrees.
-    radial_shape(rows, sweep, std::holds_alternative<CapOnSphere>(directivity) ? 4.0 : kRadialRowsPerDegree);
-    for_each_frequency(sweep, rows.column_floats, kBlock, [&](double hz, int, std::size_t at) {
-        const LoudspeakerSlice slice(directivity, hz, speed);
-        for (int row = 0; row <= rows.last_row; ++row) {
-            const double angle = kPi * row / rows.last_row;
-            rows.data[static_cast<std::size_t>(row * rows.row_floats) + at] =
-                static_cast<float>(slice.gain({angle, 0.0}));
-        }
+DirectivityRows table_rows(const DirectivityTable& table, const Sweep& sweep) {
+    DirectivityRows rows = radial(sweep, kRowsPerDegree);
+    for_each_frequency(sweep, sweep.octaves, [&](double hz, std::size_t place) {
+        const Between frequency = between_log(table.hz, hz);
+        fill_rows(rows.low, place,
+                  [&](int row) { return db_to_ratio(table_db(table, frequency, row / kRowsPerDegree)); });
     });
     return rows;
 }
 
-/// Gain of a coverage pattern by (p, kappa) at one frequency.
+DirectivityRows cap_rows(const CapOnSphere& cap, const Sweep& sweep, double speed) {
+    DirectivityRows rows = radial(sweep, kCapRowsPerDegree);
+    rows.is_cap = true;
+    rows.raw = rows.low;
+    for_each_frequency(sweep, sweep.octaves, [&](double hz, std::size_t place) {
+        const CapSlice slice(cap, 2.0 * kPi * hz / speed);
+        const double axis = slice.size_on_axis();
+        std::vector<double> sizes;
+        for (int row = 0; row <= rows.low.last; ++row)
+            sizes.push_back(std::abs(slice.field(std::cos(kPi * row / rows.low.last))));
+        fill_rows(rows.low, place, [&](int row) { return std::min(1.0, sizes[static_cast<std::size_t>(row)]); });
+        fill_rows(rows.raw, place, [&](int row) { return axis * sizes[static_cast<std::size_t>(row)]; });
+    });
+    return rows;
+}
+
+/// A coverage pattern by q.
 struct CoverageGain {
-    double across, above;  // (min(1, f / fH))^2, (min(1, f / fV))^2
     double depth, decay;
-    double operator()(double p, double share) const {
-        return std::exp(depth * std::expm1(decay * p * p * (share * across + (1.0 - share) * above)));
-    }
+    double operator()(double q) const { return std::exp(depth * std::expm1(decay * q)); }
 };
 
+/// (min(1, f / control))^2
+double control_square(double hz, double control) { return std::min(1.0, hz / control) * std::min(1.0, hz / control); }
+
+double coordinate(double i) { return kAngleKnee * std::sinh(i / kAngleRows); }
+
 /// Value and slopes of a node over half a step to each side; the value lies between its own and the mean of its
-/// neighbours, which halves the largest error.
-struct Node {
-    double value, angle_slope, share_slope;
-};
-Node node_of(const CoverageGain& gain, double i, double j) {
-    const auto at = [&](double ii, double jj) {
-        const double p = kAngleKnee * std::sinh(std::max(ii, 0.0) / kAngleNodes);
-        return gain(p, std::clamp(jj / (kShareNodes - 1), 0.0, 1.0));
-    };
-    const double middle = at(i, j), before = at(i - 0.5, j), after = at(i + 0.5, j);
-    const double lower = at(i, j - 0.5), upper = at(i, j + 0.5);
-    Node node{middle, after - before, upper - lower};
-    if (i == 0.0)
-        node.angle_slope = 2.0 * (after - middle);
+/// neighbours, which halves the largest error. `at` is asked by (coordinate, share), both in steps.
+template <class At>
+std::array<double, 3> node_of(const At& at, double i, double j, double last_share) {
+    const double middle = at(i, j), before = at(std::max(i - 0.5, 0.0), j), after = at(i + 0.5, j);
+    const double lower = at(i, std::max(j - 0.5, 0.0)), upper = at(i, std::min(j + 0.5, last_share));
+    std::array<double, 3> node{middle, i > 0.0 ? after - before : 2.0 * (after - middle), upper - lower};
+    if (i > 0.0) node[0] += 0.25 * (after + before - 2.0 * middle);
+    if (j == 0.0 || j == last_share)
+        node[2] *= 2.0;
     else
-        node.value += 0.25 * (after + before - 2.0 * middle);
-    if (j == 0.0)
-        node.share_slope = 2.0 * (upper - middle);
-    else if (j == kShareNodes - 1.0)
-        node.share_slope = 2.0 * (middle - lower);
-    else
-        node.value += 0.25 * (upper + lower - 2.0 * middle);
+        node[0] += 0.25 * (upper + lower - 2.0 * middle);
     return node;
 }
 
-int covered_octaves(const Coverage& coverage, const Sweep& sweep) {
-    if (sweep.octaves != kOctavesSwept) return sweep.octaves;
-    const double control = std::max(control_hz(coverage.horizontal_deg, coverage.width_m),
-                                    control_hz(coverage.vertical_deg, coverage.height_m));
-    for (const int octaves : kCoverageOctaves)
-        if (bin_hz(octaves * kBinsPerOctave) >= control) return octaves;
-    return kOctavesSwept;
+/// Nodes of one lane of a block between the control frequencies.
+struct LaneOfBlock {
+    double across, above;  // A and B at this frequency over those in the middle of the block
+    CoverageGain gain;
+    double operator()(double i, double j) const {
+        const double share = j / (DirectivityRows::kShareNodes - 1), square = coordinate(i) * coordinate(i);
+        return gain(square * (share * across + (1.0 - share) * above));
+    }
+};
+
+struct Controls {
+    double across, above;
+    double lower() const { return std::min(across, above); }
+    double upper() const { return std::max(across, above); }
+};
+
+OctaveSplit split_for(const Controls& controls) {
+    for (const OctaveSplit& split : kSplits)
+        if (bin_hz(split.low * kBinsPerOctave) <= controls.lower() &&
+            bin_hz(split.high * kBinsPerOctave) >= controls.upper())
+            return split;
+    return {0, kOctavesSwept};
+}
+
+void add_nodes(DirectivityRows& rows, const Controls& controls, const CoverageGain& gain) {
+    rows.nodes.resize(static_cast<std::size_t>((rows.octaves - rows.low.octaves) * kColumns * rows.block_floats()));
+    for (int o = rows.low.octaves; o < rows.octaves; ++o)
+        for (int c = 0; c < kColumns; ++c) {
+            const int block = (o - rows.low.octaves) * kColumns + c;
+            const double middle = bin_hz(bin_of(c, o, kBlock / 2));
+            const double across = control_square(middle, controls.across),
+                         above = control_square(middle, controls.above);
+            rows.middles[static_cast<std::size_t>(block)] = {static_cast<float>(across), static_cast<float>(above)};
+            for (int lane = 0; lane < kBlock; ++lane) {
+                const double hz = bin_hz(bin_of(c, o, lane));
+                const LaneOfBlock at{control_square(hz, controls.across) / across,
+                                     control_square(hz, controls.above) / above, gain};
+                float* to = rows.nodes.data() + static_cast<std::size_t>(block * rows.block_floats() + lane);
+                for (int j = 0; j < DirectivityRows::kShareNodes; ++j)
+                    for (int i = 0; i <= rows.last_node; ++i, to += rows.node_floats()) {
+                        const auto node = node_of(at, i, j, DirectivityRows::kShareNodes - 1);
+                        for (int k = 0; k < 3; ++k)
+                            to[k * kBlock] = static_cast<float>(node[static_cast<std::size_t>(k)]);
+                    }
+            }
+        }
+}
+
+void add_control(DirectivityRows& rows, const Controls& controls, const Sweep& sweep) {
+    rows.control.resize(static_cast<std::size_t>(sweep.columns * 2 * kBlock));
+    for (int c = 0; c < sweep.columns; ++c)
+        for (int lane = 0; lane < kBlock; ++lane) {
+            const auto at = static_cast<std::size_t>(c * 2 * kBlock + lane);
+            rows.control[at] = static_cast<float>(control_square(sweep.hz(c, 0, lane), controls.across));
+            rows.control[at + kBlock] = static_cast<float>(control_square(sweep.hz(c, 0, lane), controls.above));
+        }
 }
 
 DirectivityRows coverage_rows(const Coverage& coverage, const Sweep& sweep) {
     DirectivityRows rows;
     rows.kind = DirectivityRows::Kind::coverage;
     const double half_h = radians(coverage.horizontal_deg / 2.0), half_v = radians(coverage.vertical_deg / 2.0);
-    const double depth = coverage.floor_db * std::log(10.0) / 20.0, decay = std::log1p(-6.0 / coverage.floor_db);
+    const CoverageGain gain{coverage.floor_db * std::log(10.0) / 20.0, std::log1p(-6.0 / coverage.floor_db)};
+    const Controls controls{control_hz(coverage.horizontal_deg, coverage.width_m),
+                            control_hz(coverage.vertical_deg, coverage.height_m)};
     rows.across = static_cast<float>(1.0 / (half_h * half_h));
     rows.above = static_cast<float>(1.0 / (half_v * half_v));
-    rows.depth = static_cast<float>(depth);
-    rows.decay = static_cast<float>(decay);
-    rows.octaves = covered_octaves(coverage, sweep);
+    rows.depth = static_cast<float>(gain.depth);
+    rows.decay = static_cast<float>(gain.decay);
+    if (sweep.octaves != kOctavesSwept) {
+        add_control(rows, controls, sweep);
+        return rows;
+    }
+    const OctaveSplit split = split_for(controls);
     const double widest = kPi * std::max(1.0 / half_h, 1.0 / half_v);
-    rows.angle_nodes = static_cast<int>(std::ceil(kAngleNodes * std::asinh(widest / kAngleKnee))) + 1;
-    rows.share_nodes = kShareNodes;
-    rows.column_floats = rows.octaves * 3 * kBlock;
-    rows.row_floats = sweep.columns * rows.column_floats;
-    rows.data.assign(static_cast<std::size_t>(rows.row_floats * rows.angle_nodes * rows.share_nodes), 0.0f);
-    const double control_h = control_hz(coverage.horizontal_deg, coverage.width_m);
-    const double control_v = control_hz(coverage.vertical_deg, coverage.height_m);
-    for_each_frequency(sweep, rows.column_floats, 3 * kBlock, [&](double hz, int octave, std::size_t at) {
-        if (octave >= rows.octaves) return;
-        const double h = std::min(1.0, hz / control_h), v = std::min(1.0, hz / control_v);
-        const CoverageGain gain{h * h, v * v, depth, decay};
-        for (int j = 0; j < rows.share_nodes; ++j)
-            for (int i = 0; i < rows.angle_nodes; ++i) {
-                const Node node = node_of(gain, i, j);
-                float* to =
-                    rows.data.data() + static_cast<std::size_t>((j * rows.angle_nodes + i) * rows.row_floats) + at;
-                to[0] = static_cast<float>(node.value);
-                to[kBlock] = static_cast<float>(node.angle_slope);
-                to[2 * kBlock] = static_cast<float>(node.share_slope);
-            }
+    rows.last_node = static_cast<int>(std::ceil(kAngleRows * std::asinh(widest / kAngleKnee)));
+    rows.octaves = split.high;
+    rows.low = empty_rows(sweep, split.low, rows.last_node);
+    rows.low_across = static_cast<float>(std::pow(controls.lower() / controls.across, 2.0));
+    rows.low_above = static_cast<float>(std::pow(controls.lower() / controls.above, 2.0));
+    for_each_frequency(sweep, split.low, [&](double hz, std::size_t place) {
+        const double below = control_square(hz, controls.lower());
+        fill_rows(rows.low, place, [&](int row) { return gain(below * coordinate(row) * coordinate(row)); });
     });
+    add_nodes(rows, controls, gain);
     return rows;
 }
 }  // namespace
@@ -133,19 +193,20 @@ DirectivityRows coverage_rows(const Coverage& coverage, const Sweep& sweep) {
 DirectivityRows directivity_rows(const Directivity& directivity, const Sweep& sweep, double speed) {
     if (std::holds_alternative<Omni>(directivity)) return {};
     if (const auto* coverage = std::get_if<Coverage>(&directivity)) return coverage_rows(*coverage, sweep);
-    return radial_rows(directivity, sweep, speed);
+    if (const auto* cap = std::get_if<CapOnSphere>(&directivity)) return cap_rows(*cap, sweep, speed);
+    return table_rows(std::get<DirectivityTable>(directivity), sweep);
+}
+
+Floats cap_axis(const CapOnSphere& cap, const std::vector<double>& hz, double speed) {
+    Floats axis;
+    for (const double f : hz)
+        axis.push_back(static_cast<float>(1.0 / std::max(CapSlice(cap, 2.0 * kPi * f / speed).size_on_axis(), 1e-30)));
+    return axis;
 }
 
 DirectivityRows pattern_rows(const ReceiverPattern& pattern, const Sweep& sweep) {
     if (!pattern.is_table()) return {};
-    DirectivityRows rows;
-    radial_shape(rows, sweep, kRadialRowsPerDegree);
-    for_each_frequency(sweep, rows.column_floats, kBlock, [&](double hz, int, std::size_t at) {
-        for (int row = 0; row <= rows.last_row; ++row)
-            rows.data[static_cast<std::size_t>(row * rows.row_floats) + at] =
-                static_cast<float>(pattern.gain(kPi * row / rows.last_row, hz));
-    });
-    return rows;
+    return table_rows(*pattern.table(), sweep);
 }
 
 AirRows air_rows(const Surroundings& surroundings, const Sweep& sweep, double farthest_m) {
@@ -155,17 +216,19 @@ AirRows air_rows(const Surroundings& surroundings, const Sweep& sweep, double fa
     rows.column_floats = rows.rows * rows.row_floats;
     rows.via_floats = sweep.columns * rows.column_floats;
     rows.data.resize(static_cast<std::size_t>(rows.via_floats * kVias));
-    for_each_frequency(sweep, rows.column_floats, kBlock, [&](double hz, int, std::size_t at) {
-        const auto reflections = surroundings.reflections(hz);
-        const double loss = surroundings.air.db_per_m(hz);
-        for (int row = 0; row < rows.rows; ++row) {
-            const double left = db_to_ratio(-loss * kAirKnee * std::sinh(static_cast<double>(row) / kAirRows));
-            for (std::size_t via = 0; via < kVias; ++via)
-                rows.data[via * static_cast<std::size_t>(rows.via_floats) + at +
-                          static_cast<std::size_t>(row * rows.row_floats)] =
-                    static_cast<float>(reflections[via] * left);
+    for (int c = 0; c < sweep.columns; ++c)
+        for (int i = 0; i < rows.row_floats; ++i) {
+            const double hz = sweep.hz(c, i / kBlock, i % kBlock);
+            const auto reflections = surroundings.reflections(hz);
+            const double loss = surroundings.air.db_per_m(hz);
+            for (int row = 0; row < rows.rows; ++row) {
+                const double left = db_to_ratio(-loss * kAirKnee * std::sinh(static_cast<double>(row) / kAirRows));
+                for (int via = 0; via < kVias; ++via)
+                    rows.data[static_cast<std::size_t>(via * rows.via_floats + c * rows.column_floats +
+                                                       row * rows.row_floats + i)] =
+                        static_cast<float>(reflections[static_cast<std::size_t>(via)] * left);
+            }
         }
-    });
     return rows;
 }
 

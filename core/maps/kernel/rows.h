@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Tables that the kernels look up instead of evaluating directivity, reflection and air at every cell.
 #pragma once
+#include <array>
+#include <vector>
+
 #include "core/air/air.h"
 #include "core/directivity/receiver_pattern.h"
 #include "core/maps/kernel/aligned.h"
@@ -9,37 +12,65 @@
 
 namespace howlmap::maps {
 
-/// Directivity of one kind of loudspeaker over direction and frequency.
+/// Rows of numbers over frequency: one a step of some coordinate. By row, column, octave, lane.
+struct Rows {
+    int last = 0;           ///< coordinate of the last row; one more follows, so that the row after it can be read
+    int octaves = 0;        ///< lowest octaves that they hold
+    int row_floats = 0;     ///< distance between two rows
+    int column_floats = 0;  ///< distance between two columns within a row
+    Floats data;
+};
+
+/// Directivity of one kind of loudspeaker (or measured pattern of a receiver) over direction and frequency.
 ///
-/// same: 1 everywhere. radial: rows over the angle off axis, linear between two. coverage: nodes over the equivalent
-/// angle p and the share kappa of the horizontal, each with its value and slopes; above the frequency where the pattern
-/// is under control it does not depend on frequency and is worked out directly.
+/// same: 1 everywhere. radial: rows over the angle off axis. coverage: the gain is exp(depth (exp(decay q) - 1)) with
+/// q = X A(f) + Y B(f), where X and Y are squares of the angle off axis as a share of the half-angles, split by the
+/// turn about the axis, and A = min(1, f / fH)^2, B = min(1, f / fV)^2. Below both control frequencies q is a function
+/// of one coordinate (rows), above both it does not depend on frequency (worked out directly). Between them every block
+/// of 16 frequencies has nodes over its own coordinate, q at its middle, and over the share of X in it.
 struct DirectivityRows {
     enum class Kind { same, radial, coverage };
     Kind kind = Kind::same;
-    int octaves = 0;        ///< lowest octaves that the rows cover; above them the coverage pattern is under control
-    int row_floats = 0;     ///< distance between two rows (nodes)
-    int column_floats = 0;  ///< distance between two columns within a row
-    Floats data;
 
+    Rows low;                      ///< radial: all octaves; coverage: those below control
     float rows_per_radian = 0.0f;  ///< radial
-    int last_row = 0;
 
-    float across = 0.0f, above = 0.0f;     ///< coverage: (2 / H)^2 and (2 / V)^2, 1 / rad^2
-    float depth = 0.0f, decay = 0.0f;      ///< gain = exp(depth * (exp(decay * p^2) - 1))
-    int angle_nodes = 1, share_nodes = 1;  ///< node = share * angle_nodes + angle
+    float across = 0.0f, above = 0.0f;          ///< coverage: (2 / H)^2 and (2 / V)^2, 1 / rad^2
+    float depth = 0.0f, decay = 0.0f;           ///< coverage
+    float low_across = 0.0f, low_above = 0.0f;  ///< A and B over (f / smaller control frequency)^2, below control
+
+    struct Middle {
+        float across = 1.0f, above = 1.0f;  ///< A and B in the middle of the block
+    };
+    int octaves = 0;    ///< octaves below `low.octaves` have rows, those from there to here have nodes
+    int last_node = 0;  ///< of the coordinate; a block has (last_node + 1) x kShareNodes nodes of three vectors
+    std::array<Middle, kColumns * kOctavesSwept> middles;  ///< by octave - low.octaves, column
+    Floats nodes;  ///< by octave - low.octaves, column, share, coordinate, (value, slope, slope by share), lane
+
+    Floats control;  ///< coverage over bands: by column, (A, B), lane
+
+    bool is_cap = false;  ///< cap on a sphere: `raw` is its field before division by the value on axis
+    Rows raw;
+
+    int node_floats() const { return 3 * kBlock; }
+    int block_floats() const { return (last_node + 1) * kShareNodes * node_floats(); }
+    static constexpr int kShareNodes = 9;
 };
 
-/// Rows of a coverage pattern lie at p = kAngleKnee * sinh(i / kAngleNodes): close together on axis, further apart off
-/// it.
-inline constexpr float kAngleKnee = 1.5f, kAngleNodes = 25.0f;
-/// Shares kappa 0..1.
-inline constexpr int kShareNodes = 13;
-/// Octaves (of ten) for which kernels are made; rows always cover one of these numbers.
-inline constexpr int kCoverageOctaves[] = {6, 7, 8, 10};
+/// Coverage coordinates: sqrt(q) = kAngleKnee * sinh(i / kAngleRows): close together on axis, further apart off it.
+inline constexpr float kAngleKnee = 1.5f, kAngleRows = 32.0f;
+
+/// Octaves (first with nodes, first without) for which kernels are made; a coverage pattern takes the first pair that
+/// encloses its control frequencies.
+struct OctaveSplit {
+    int low, high;
+};
+inline constexpr OctaveSplit kSplits[] = {{5, 6}, {5, 7}, {4, 6}, {4, 7}, {4, 8}, {3, 8}, {0, 10}};
 
 /// Given: the sweep (swept frequencies or bands), speed of sound in m/s.
 DirectivityRows directivity_rows(const Directivity& directivity, const Sweep& sweep, double speed);
+/// 1 / the value on axis of a cap on a sphere that `raw` is to be multiplied by, at frequencies in Hz.
+Floats cap_axis(const CapOnSphere& cap, const std::vector<double>& hz, double speed);
 /// Rows of a receiver's measured pattern; `same` for first-order ones, which do not depend on frequency.
 DirectivityRows pattern_rows(const ReceiverPattern& pattern, const Sweep& sweep);
 

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/geometry/pose.h"
+#include "core/maps/kernel/fine.h"
 #include "core/maps/kernel/rows.h"
 
 namespace howlmap::maps {
@@ -39,14 +40,16 @@ struct FixedEnd {
     const float* weights = nullptr;  ///< by column, octave, (re, im), lane: drive of this end, halved
     const float* fine_re = nullptr;  ///< at the fine frequencies, halved
     const float* fine_im = nullptr;
-    const float* narrow = nullptr;  ///< by narrow block, (re, im), lane: halved
+    const float* narrow = nullptr;       ///< by narrow block, (re, im), lane: halved
+    const float* fine_axis = nullptr;    ///< cap on a sphere: 1 / its value on axis at the fine frequencies; else null
+    const float* narrow_axis = nullptr;  ///< the same by narrow block, lane
 };
 
 /// 16 frequencies close to each other that the sweep may step over.
 struct NarrowBlock {
     int bin = 0;                                  ///< the swept bin nearest to them
     alignas(64) std::array<float, kBlock> waves;  ///< f / c, 1/m
-    alignas(64) std::array<float, kBlock> bins;   ///< distance from the bin, in bins
+    alignas(64) std::array<float, kBlock> bins;   ///< place in bins
 };
 
 /// What is at the cells: a receiver, or a loudspeaker.
@@ -65,7 +68,8 @@ struct Field {
     const AirRows* air = nullptr;                          ///< for kSwept
     std::array<float, kBinsPerOctave> base_waves{};        ///< f / c of the lowest octave's bins, 1/m
     std::array<bool, kColumns> columns{true, true, true};  ///< columns that hold wanted frequencies
-    const float* fine_waves = nullptr;                     ///< f / c of the fine frequencies
+    const FineGrid* fine = nullptr;
+    const float* fine_waves = nullptr;  ///< f / c of the fine frequencies
     std::vector<NarrowBlock> narrow;
     bool sweep = true;              ///< false: the narrow blocks alone
     bool refine = true;             ///< look around the peak at the fine frequencies

@@ -27,14 +27,17 @@ inline constexpr int kPasses = 2;
 #endif
 inline constexpr int kOctavesAPass = kOctavesSwept / kPasses;
 
-/// What is known of an end at compile time: octaves with directivity rows, factors of them (0, 2 or 3), whether the
-/// receiver has a measured pattern, and the octaves in which the nearest air row will do (below 1.3 kHz air takes
-/// less than 0.02 dB/m, so that half a row is far below 0.01 dB).
-template <int Low, int Factors, bool Pattern, int Still>
+/// What is known of an end at compile time: octaves whose directivity lies in rows, octaves from there on in nodes, and
+/// whether the receiver has a measured pattern. Above both the directivity is one number.
+template <int RowOctaves, int NodeOctaves, bool Pattern>
 struct Shape {
-    static constexpr int kLow = Low, kFactors = Factors, kStill = Still;
+    static constexpr int kRows = RowOctaves, kNodes = NodeOctaves;
     static constexpr bool kPattern = Pattern;
 };
+
+/// Octaves in which the nearest air row will do: below 1.3 kHz air takes less than 0.02 dB/m, so that half a row is far
+/// below 0.01 dB.
+inline constexpr int kStillOctaves = 6;
 
 struct Phasor {
     V c, s;  // 2 cos, 2 sin
@@ -62,31 +65,41 @@ HWY_INLINE Phasor PhasorOf(V metres, V metres_rest, V waves) {
 
 /// A path as one cell sees it.
 struct PathRows {
-    const float *low, *low_next, *air, *air_next, *near, *pattern, *pattern_next;
-    V low_factor[3], high[2], air_share[2], pattern_share[2];
+    const float *low, *low_next, *nodes, *air, *air_next, *near, *pattern, *pattern_next;
+    const float* middle;            // factors of the first block's nodes
+    const std::int32_t* middle_at;  // offset of the first block's nodes
+    std::size_t block_floats;       // distance from one octave's nodes to the next one's
+    V low_share[2], gain, high[2], air_share[2], pattern_share[2];
 };
 
 template <class S>
 HWY_INLINE PathRows RowsOf(const FixedEnd& end, const AirRows& air, const Terms& t, int image, std::size_t cell,
                            int column, std::size_t lane) {
     PathRows p;
-    const auto number = [&](const Terms::Row& row) HWY_ATTR { return Number(row[cell]); };
+    const DirectivityRows& rows = *end.directivity;
     p.air = air.data.data() + t.air_at[image][cell] + column * air.column_floats + lane;
     p.air_next = p.air + air.row_floats;
-    p.high[0] = number(t.high[0][image]);
-    p.high[1] = number(t.high[1][image]);
-    if constexpr (S::kLow > 0) {
-        const DirectivityRows& rows = *end.directivity;
-        p.low = rows.data.data() + t.low_at[image][cell] + column * rows.column_floats + lane;
-        p.low_next = p.low + rows.row_floats;
-        p.near = air.data.data() + t.near_at[image][cell] + column * air.column_floats + lane;
-        for (int k = 0; k < S::kFactors; ++k) p.low_factor[k] = number(t.low[k][image]);
-        for (int k = 0; k < 2; ++k) p.air_share[k] = number(t.air[k][image]);
+    if constexpr (S::kRows > 0) {
+        p.low = rows.low.data.data() + t.low_at[image][cell] + column * rows.low.column_floats + lane;
+        p.low_next = p.low + rows.low.row_floats;
+    }
+    if constexpr (S::kNodes > S::kRows) {
+        p.nodes = rows.nodes.data() + static_cast<std::size_t>(column * rows.block_floats()) + lane;
+        p.block_floats = static_cast<std::size_t>(kColumns * rows.block_floats());
+        p.middle = &t.middle[column][0][image][cell];
+        p.middle_at = &t.middle_at[column][image][cell];
+    }
+    p.near = air.data.data() + t.near_at[image][cell] + column * air.column_floats + lane;
+    for (int k = 0; k < 2; ++k) {
+        p.low_share[k] = Number(t.low[k][image][cell]);
+        p.high[k] = Number(t.high[k][image][cell]);
+        p.air_share[k] = Number(t.air[k][image][cell]);
+        if constexpr (S::kPattern) p.pattern_share[k] = Number(t.pattern[k][image][cell]);
     }
     if constexpr (S::kPattern) {
-        p.pattern = end.pattern->data.data() + t.pattern_at[image][cell] + column * end.pattern->column_floats + lane;
-        p.pattern_next = p.pattern + end.pattern->row_floats;
-        for (int k = 0; k < 2; ++k) p.pattern_share[k] = number(t.pattern[k][image]);
+        const Rows& pattern = end.pattern->low;
+        p.pattern = pattern.data.data() + t.pattern_at[image][cell] + column * pattern.column_floats + lane;
+        p.pattern_next = p.pattern + pattern.row_floats;
     }
     return p;
 }
@@ -96,22 +109,31 @@ HWY_INLINE V Mixed(const float* a, const float* b, const V* shares) {
     return hn::MulAdd(shares[1], hn::Load(f, b), hn::Mul(shares[0], hn::Load(f, a)));
 }
 
+/// Directivity and gain of a path in one octave between the control frequencies.
+template <class S, int Octave>
+HWY_INLINE V NodeValue(const PathRows& p) {
+    const F f;
+    constexpr std::size_t octave = Octave - S::kRows;
+    constexpr std::size_t factors = 3 * kVias * kTile, octave_factors = octave * kColumns * factors;
+    const float* node = p.nodes + octave * p.block_floats + p.middle_at[octave * kColumns * kVias * kTile];
+    const float* factor = p.middle + octave_factors;
+    V value = hn::Mul(Number(factor[0]), hn::Load(f, node));
+    value = hn::MulAdd(Number(factor[kVias * kTile]), hn::Load(f, node + kBlock), value);
+    return hn::MulAdd(Number(factor[2 * kVias * kTile]), hn::Load(f, node + 2 * kBlock), value);
+}
+
 /// Real amplitude of a path in one octave.
 template <class S, int Octave>
 HWY_INLINE V Amplitude(const PathRows& p) {
     const F f;
     constexpr int at = Octave * kBlock;
     V amplitude;
-    if constexpr (Octave < S::kLow) {
-        if constexpr (S::kFactors == 3) {
-            const float* node = p.low + 3 * at;
-            amplitude = hn::Mul(p.low_factor[0], hn::Load(f, node));
-            amplitude = hn::MulAdd(p.low_factor[1], hn::Load(f, node + kBlock), amplitude);
-            amplitude = hn::MulAdd(p.low_factor[2], hn::Load(f, node + 2 * kBlock), amplitude);
-        } else {
-            amplitude = Mixed(p.low + at, p.low_next + at, p.low_factor);
-        }
-        if constexpr (Octave < S::kStill)
+    if constexpr (Octave < S::kNodes) {
+        if constexpr (Octave < S::kRows)
+            amplitude = Mixed(p.low + at, p.low_next + at, p.low_share);
+        else
+            amplitude = NodeValue<S, Octave>(p);
+        if constexpr (Octave < kStillOctaves)
             amplitude = hn::Mul(amplitude, hn::Load(f, p.near + at));
         else
             amplitude = hn::Mul(amplitude, Mixed(p.air + at, p.air_next + at, p.air_share));
@@ -200,10 +222,10 @@ HWY_INLINE void SweepColumns(const Field& field, const FixedEnd& end, const Term
     }
 }
 
-template <int Low, int Factors, bool Pattern>
+template <int RowOctaves, int NodeOctaves, bool Pattern>
 HWY_NOINLINE void SweepEnd(const Field& field, const FixedEnd& end, const Terms& t, const Tile& tile, bool begin,
                            Scratch::Space& space) {
-    using S = Shape<Low, Factors, Pattern, 6>;
+    using S = Shape<RowOctaves, NodeOctaves, Pattern>;
     if (begin)
         SweepColumns<S, true>(field, end, t, tile, space);
     else
@@ -212,20 +234,21 @@ HWY_NOINLINE void SweepEnd(const Field& field, const FixedEnd& end, const Terms&
 
 using SweepFunction = void (*)(const Field&, const FixedEnd&, const Terms&, const Tile&, bool, Scratch::Space&);
 
+template <bool Pattern, std::size_t... Split>
+SweepFunction CoverageSweep(std::index_sequence<Split...>, const DirectivityRows& rows) {
+    SweepFunction function = nullptr;
+    ((kSplits[Split].low == rows.low.octaves && kSplits[Split].high == rows.octaves
+          ? void(function = SweepEnd<kSplits[Split].low, kSplits[Split].high, Pattern>)
+          : void()),
+     ...);
+    return function;
+}
+
 template <bool Pattern>
 SweepFunction SweepFor(const DirectivityRows& rows) {
     if (rows.kind == DirectivityRows::Kind::same) return SweepEnd<0, 0, Pattern>;
-    if (rows.kind == DirectivityRows::Kind::radial) return SweepEnd<10, 2, Pattern>;
-    switch (rows.octaves) {
-        case 6:
-            return SweepEnd<6, 3, Pattern>;
-        case 7:
-            return SweepEnd<7, 3, Pattern>;
-        case 8:
-            return SweepEnd<8, 3, Pattern>;
-        default:
-            return SweepEnd<10, 3, Pattern>;
-    }
+    if (rows.kind == DirectivityRows::Kind::radial) return SweepEnd<kOctavesSwept, kOctavesSwept, Pattern>;
+    return CoverageSweep<Pattern>(std::make_index_sequence<std::size(kSplits)>(), rows);
 }
 
 inline bool HasPattern(const FixedEnd& end) { return end.pattern && end.pattern->kind != DirectivityRows::Kind::same; }

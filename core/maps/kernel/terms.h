@@ -9,16 +9,22 @@
 
 namespace howlmap::maps {
 
+inline constexpr int kMiddles = kColumns * kOctavesSwept;
+
 /// Everything about the paths between one fixed end and the cells of a tile that does not depend on frequency.
 struct Terms {
     using Row = float[kTile];
     using Offsets = std::int32_t[kTile];
     alignas(64) Row metres[kVias], metres_rest[kVias];  ///< distance as the sum of two numbers
-    alignas(64) Row low[3][kVias];                      ///< factors of the directivity rows
-    alignas(64) Row high[2][kVias];                     ///< factors of the two air rows where directivity is one number
-    alignas(64) Row air[2][kVias];                      ///< shares of the two air rows
+    alignas(64) Row gain[kVias];    ///< what does not depend on frequency: pattern and 1 / r; 0 where there is no image
+    alignas(64) Row low[2][kVias];  ///< factors of the two directivity rows
+    alignas(64) Row squares[2][kVias];           ///< X and Y of a coverage pattern
+    alignas(64) Row middle[kMiddles][3][kVias];  ///< factors of the nodes of each block between the control frequencies
+    alignas(64) Row high[2][kVias];              ///< factors of the two air rows where directivity is one number
+    alignas(64) Row air[2][kVias];               ///< shares of the two air rows
     alignas(64) Row pattern[2][kVias];
     alignas(64) Offsets low_at[kVias], air_at[kVias], near_at[kVias], pattern_at[kVias];
+    alignas(64) Offsets middle_at[kMiddles][kVias];
 };
 
 /// Axes of what is at the cells of a tile.
