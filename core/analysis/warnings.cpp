@@ -3,7 +3,8 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
+#include "core/listening/headroom.h"
+#include "core/show/check.h"
 
 namespace howlmap {
 namespace {
@@ -51,14 +52,6 @@ void add_too_near(std::vector<std::string>& warnings, const LoopModel& model) {
                                            label(model.show().loudspeakers[static_cast<std::size_t>(speaker.index)])));
         }
 }
-
-void add_idle_mixes(std::vector<std::string>& warnings, const Show& show) {
-    for (const Mix& mix : show.mixes) {
-        const auto listens = [&](const Performer& p) { return p.hears == Hears::in_ear && p.mix == mix.id; };
-        if (!mix.loudspeakers.empty() || mix.sends.empty() || std::ranges::any_of(show.performers, listens)) continue;
-        warnings.push_back(fmt::format("{} has sends but no loudspeaker and nobody hears it in-ear.", label(mix)));
-    }
-}
 }  // namespace
 
 std::vector<std::string> warnings_of(const Show& show, const LoopModel& model) {
@@ -68,7 +61,8 @@ std::vector<std::string> warnings_of(const Show& show, const LoopModel& model) {
         if (!is_line(input)) add_outside(warnings, planes, input);
     for (const Loudspeaker& loudspeaker : show.loudspeakers) add_outside(warnings, planes, loudspeaker);
     add_too_near(warnings, model);
-    add_idle_mixes(warnings, show);
+    for (const Finding& finding : findings(show)) warnings.push_back(finding.text);
+    for (std::string& warning : headroom_warnings(show)) warnings.push_back(std::move(warning));
     return warnings;
 }
 
