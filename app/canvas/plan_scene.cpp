@@ -94,7 +94,9 @@ void PlanScene::follow(const std::set<std::string>& touched) {
     }
     if (!same_objects) refresh_items();
     if (touched.empty()) style_.units = show.display.units;
-    if (show.stage.outline != drawn_outline_ || show.stage.surfaces != drawn_surfaces_) follow_stage();
+    if (show.stage.outline != drawn_outline_ || show.stage.surfaces != drawn_surfaces_ ||
+        stage_word_boxes(show, style_) != drawn_words_)
+        follow_stage();
     queue_labels();
     Q_EMIT objects_changed();
 }
@@ -102,13 +104,14 @@ void PlanScene::follow(const std::set<std::string>& touched) {
 void PlanScene::follow_stage() {
     drawn_outline_ = document_.show().stage.outline;
     drawn_surfaces_ = document_.show().stage.surfaces;
+    drawn_words_ = stage_word_boxes(document_.show(), style_);
     ground_->look_changed();
     edge_->look_changed();
     fit_scene_rect();
 }
 
 void PlanScene::fit_scene_rect() {
-    setSceneRect(extent_of(document_.show()).adjusted(-kRoundabout, -kRoundabout, kRoundabout, kRoundabout));
+    setSceneRect(extent_with_house(document_.show()).adjusted(-kRoundabout, -kRoundabout, kRoundabout, kRoundabout));
 }
 
 QString PlanScene::id_at(QPointF page) const {
@@ -185,7 +188,7 @@ void PlanScene::lay_out_labels() {
         looks.push_back(&looks_[id]);
         last[id] = labels_[id]->side();
     }
-    const std::vector<LabelPlace> places = placed_labels(label_wishes(looks, style_, last));
+    const std::vector<LabelPlace> places = placed_names(document_.show(), looks, style_, last);
     for (std::size_t i = 0; i < places.size(); ++i)
         labels_[looks[i]->id]->set_place(label_rect(places[i], style_), places[i].side);
 }

@@ -18,6 +18,8 @@ namespace howlmap::app {
 class PlanScene;
 class PlanTools;
 class PlanFurniture;
+class PlanLayers;
+class Nudge;
 class PlanActions;
 class DragReading;
 class Guides;
@@ -30,8 +32,9 @@ enum class OverlayKind { none, feedback, loudspeaker, level, wash };
 struct OverlayChoice {
     OverlayKind kind = OverlayKind::none;
     QString subject;  ///< id: the input of a feedback map, the loudspeaker of a loudspeaker map, the mix of a level map
-    std::optional<int> band;  ///< third-octave band 0..30 of a level map; absent: all, A-weighted
-    double opacity = 0.85;    ///< 0..1
+    std::optional<int> band;   ///< third-octave band 0..30 of a level map; absent: all, A-weighted
+    double opacity = 0.85;     ///< 0..1
+    std::optional<double> hz;  ///< one frequency of a feedback or loudspeaker map instead of the worst of all
     friend bool operator==(const OverlayChoice&, const OverlayChoice&) = default;
 };
 
@@ -62,6 +65,7 @@ class PlanView : public QGraphicsView {
     PlanScene& plan_scene() { return *scene_; }
     Handles& handles() { return *handles_; }
     Guides& guides() { return *guides_; }
+    PlanLayers& layers() { return *layers_; }
     DragReading& reading() { return *reading_; }
 
   public Q_SLOTS:
@@ -97,6 +101,7 @@ class PlanView : public QGraphicsView {
     void align_selected(howlmap::AlignTo to);
     void spread_selected(howlmap::SpreadAlong along);
     void set_selected_locked(bool locked);
+    /// Nudges that follow one another soon are one step.
     void nudge_selected(howlmap::Vec2 by);
     /// Esc: gives up the drag or tool in hand; with none, selects nothing.
     void escape();
@@ -124,11 +129,19 @@ class PlanView : public QGraphicsView {
     void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
     void leaveEvent(QEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+    bool event(QEvent* event) override;
+    /// Tab goes from object to object, upstage first, and leaves the plan after the last.
+    bool focusNextPrevChild(bool next) override;
 
   private:
     void zoom_to(double pixels_per_metre, QPoint anchor);
     void show_rect(const QRectF& rect);
     void after_zoom();
+    void read_place(QPoint viewport_point);
+    QPoint menu_place() const;
+    void open_context_menu(QPoint global);
     Ids selected_ids() const;
     void add_part(Show part, const QString& step, std::optional<Vec2> middle);
 
@@ -142,9 +155,11 @@ class PlanView : public QGraphicsView {
     int pastes_ = 0;  ///< how often the same clipboard was pasted: each lands a little further
     std::unique_ptr<PlanScene> scene_;
     std::unique_ptr<PlanTools> tools_;
+    std::unique_ptr<Nudge> nudge_;
     Handles* handles_ = nullptr;
     Guides* guides_ = nullptr;
     DragReading* reading_ = nullptr;
+    PlanLayers* layers_ = nullptr;
     PlanFurniture* furniture_ = nullptr;
     PlanActions* actions_ = nullptr;
 };

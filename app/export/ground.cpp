@@ -3,9 +3,11 @@
 
 #include <QCoreApplication>
 #include <QPainterPath>
+#include <algorithm>
 #include <cmath>
 #include <optional>
 
+#include "app/export/length_text.h"
 #include "core/show/placed.h"
 
 namespace howlmap::app {
@@ -13,6 +15,8 @@ namespace {
 constexpr double kLeastGridPx = 14.0;
 constexpr double kMetresPerFoot = 0.3048;
 constexpr double kWordPx = 11.0;
+constexpr double kObjectReach = 0.45;  ///< metres that an object may take to each side
+constexpr double kWordGapPx = 24.0;    ///< from the edge of the stage
 
 QPainterPath outline_path(const Outline& outline) {
     QPolygonF polygon;
@@ -24,11 +28,12 @@ QPainterPath outline_path(const Outline& outline) {
 }
 
 /// A plane as a long dash-dotted line a little longer than the stage.
-void paint_plane(QPainter& painter, const QLineF& line, const QString& name, const PlanStyle& style, double turn_deg) {
+void paint_plane(QPainter& painter, const QLineF& line, const QString& name, const PlanStyle& style, double turn_deg,
+                 double side = -1.0) {
     painter.setPen(style.pen(style.ink.soft, kThinPx, Qt::DashDotLine));
     painter.drawLine(line);
     const QPointF beside =
-        turn_deg == 0.0 ? line.p1() + QPointF(0.0, -8.0 * style.px) : line.p1() + QPointF(-8.0 * style.px, 0.0);
+        turn_deg == 0.0 ? line.p1() + QPointF(0.0, -8.0 * style.px) : line.p1() + QPointF(side * 8.0 * style.px, 0.0);
     draw_text(painter, beside, name, style, kWordPx, style.ink.soft, Anchor::left, turn_deg);
 }
 }  // namespace
@@ -43,23 +48,33 @@ double grid_step(const PlanStyle& style) {
     return step;
 }
 
-QRectF extent_of(const Show& show) {
+namespace {
+constexpr double kHouseShown = 2.0;  ///< metres in front of the stage
+
+QRectF extent(const Show& show, bool with_house) {
     const Box2 stage = bounds_of(show.stage.outline);
     QRectF area(QPointF(stage.low.x, -stage.high.y), QPointF(stage.high.x, -stage.low.y));
+    const QRectF near = area.adjusted(-kHouseShown, -kHouseShown, kHouseShown, kHouseShown);
     for (const Riser& riser : show.stage.risers) area |= outline_path(riser.outline).boundingRect();
     for (const Placed& object : placed_objects(show)) {
         const QPointF at = to_page(object.position);
+        if (object.kind == ObjectKind::listener && !with_house && !near.contains(at)) continue;
         area |= QRectF(at - QPointF(0.3, 0.3), at + QPointF(0.3, 0.3));
     }
     return area;
 }
+}  // namespace
+
+QRectF extent_of(const Show& show) { return extent(show, false); }
+
+QRectF extent_with_house(const Show& show) { return extent(show, true); }
 
 void paint_grid(QPainter& painter, const QRectF& area, const PlanStyle& style) {
     const double step = grid_step(style);
     painter.setPen(style.pen(style.ink.faint, 1.0));
-    for (double x = std::floor(area.left() / step) * step; x <= area.right(); x += step)
+    for (double x = std::ceil(area.left() / step) * step; x <= area.right(); x += step)
         painter.drawLine(QLineF(x, area.top(), x, area.bottom()));
-    for (double y = std::floor(area.top() / step) * step; y <= area.bottom(); y += step)
+    for (double y = std::ceil(area.top() / step) * step; y <= area.bottom(); y += step)
         painter.drawLine(QLineF(area.left(), y, area.right(), y));
 }
 
@@ -84,25 +99,90 @@ void paint_stage_edge(QPainter& painter, const Show& show, const PlanStyle& styl
                     QCoreApplication::translate("Plan", "front wall"), style, 0.0);
     if (planes.left)
         paint_plane(painter, {planes.left->at, box.bottom(), planes.left->at, box.top()},
-                    QCoreApplication::translate("Plan", "left wall"), style, -90.0);
+                    QCoreApplication::translate("Plan", "left wall"), style, -90.0, 1.0);
     if (planes.right)
         paint_plane(painter, {planes.right->at, box.bottom(), planes.right->at, box.top()},
                     QCoreApplication::translate("Plan", "right wall"), style, -90.0);
     painter.restore();
 }
 
+namespace {
+struct StageWord {
+    QString text;
+    QPointF at;
+    double turn_deg;
+};
+
+/// Beyond the edge of the stage, and beyond a wall that stands close to it.
+double word_gap(const std::optional<Surface>& plane, double edge, const PlanStyle& style) {
+    const double gap = kWordGapPx * style.px;
+    const double wall = plane ? std::abs(plane->at - edge) : 0.0;
+    return wall < 2.0 * gap ? std::max(gap, wall + 0.6 * gap) : gap;
+}
+
+/// The middle of the front edge, or a place beside it when something stands there.
+double audience_x(const Show& show, double y, double half_word) {
+    const Box2 box = bounds_of(show.stage.outline);
+    const std::vector<Placed> objects = placed_objects(show);
+    for (const double part : {0.5, 0.35, 0.65, 0.2, 0.8}) {
+        const double x = box.low.x + (box.high.x - box.low.x) * part;
+        const bool taken = std::any_of(objects.begin(), objects.end(), [&](const Placed& object) {
+            return std::abs(object.position.x - x) < half_word + kObjectReach &&
+                   std::abs(object.position.y - y) < kObjectReach;
+        });
+        if (!taken) return x;
+    }
+    return (box.low.x + box.high.x) * 0.5;
+}
+
+std::vector<StageWord> stage_words(const Show& show, const PlanStyle& style) {
+    const Box2 box = bounds_of(show.stage.outline);
+    const Surfaces& planes = show.stage.surfaces;
+    const double front_y = box.low.y - word_gap(planes.front, box.low.y, style);
+    const QString audience = QCoreApplication::translate("Plan", "AUDIENCE");
+    const double half_word = text_size_px(audience, style.font, kWordPx).width() * style.px / 2.0;
+    const Vec2 middle = (box.low + box.high) * 0.5;
+    return {{audience, to_page({audience_x(show, front_y, half_word), front_y}), 0.0},
+            {QCoreApplication::translate("Plan", "UPSTAGE"),
+             to_page({middle.x, box.high.y + word_gap(planes.back, box.high.y, style)}), 0.0},
+            {QCoreApplication::translate("Plan", "STAGE LEFT"),
+             to_page({box.high.x + word_gap(planes.left, box.high.x, style), middle.y}), 90.0},
+            {QCoreApplication::translate("Plan", "STAGE RIGHT"),
+             to_page({box.low.x - word_gap(planes.right, box.low.x, style), middle.y}), -90.0}};
+}
+}  // namespace
+
 void paint_stage_words(QPainter& painter, const Show& show, const PlanStyle& style) {
-    const QRectF box = outline_path(show.stage.outline).boundingRect();
-    const double gap = 24.0 * style.px;
-    const QColor& colour = style.ink.soft;
-    draw_text(painter, {box.center().x(), box.bottom() + gap}, QCoreApplication::translate("Plan", "AUDIENCE"), style,
-              kWordPx, colour);
-    draw_text(painter, {box.center().x(), box.top() - gap}, QCoreApplication::translate("Plan", "UPSTAGE"), style,
-              kWordPx, colour);
-    draw_text(painter, {box.right() + gap, box.center().y()}, QCoreApplication::translate("Plan", "STAGE LEFT"), style,
-              kWordPx, colour, Anchor::centre, 90.0);
-    draw_text(painter, {box.left() - gap, box.center().y()}, QCoreApplication::translate("Plan", "STAGE RIGHT"), style,
-              kWordPx, colour, Anchor::centre, -90.0);
+    for (const StageWord& word : stage_words(show, style))
+        draw_text(painter, word.at, word.text, style, kWordPx, style.ink.soft, Anchor::centre, word.turn_deg);
+}
+
+QString house_words(const Show& show) {
+    const double edge = bounds_of(show.stage.outline).low.y;
+    QStringList places;
+    for (const Listener& listener : show.listeners)
+        if (listener.position.y < edge - kHouseShown)
+            places.append(
+                QStringLiteral("%1 %2").arg(QString::fromStdString(listener.name.empty() ? listener.id : listener.name),
+                                            coarse_length_text(edge - listener.position.y, show.display.units)));
+    if (places.isEmpty()) return {};
+    return QCoreApplication::translate("Plan", "in the house, from the stage edge: %1")
+        .arg(places.join(QStringLiteral(", ")));
+}
+
+void paint_house_words(QPainter& painter, const Show& show, const PlanStyle& style) {
+    const StageWord audience = stage_words(show, style).front();
+    draw_text(painter, audience.at + QPointF(0.0, 16.0 * style.px), house_words(show), style, kWordPx, style.ink.soft);
+}
+
+std::vector<QRectF> stage_word_boxes(const Show& show, const PlanStyle& style) {
+    std::vector<QRectF> boxes;
+    for (const StageWord& word : stage_words(show, style)) {
+        QSizeF size = text_size_px(word.text, style.font, kWordPx) * style.px;
+        if (word.turn_deg != 0.0) size.transpose();
+        boxes.emplace_back(word.at - QPointF(size.width() / 2, size.height() / 2), size);
+    }
+    return boxes;
 }
 
 }  // namespace howlmap::app
