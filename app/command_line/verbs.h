@@ -8,6 +8,9 @@ namespace howlmap::app {
 
 // Each is defined in its own file, named like it.
 extern const Verb check_verb;
+extern const Verb ring_verb;
+extern const Verb tap_verb;
+extern const Verb hear_verb;
 
 /// All verbs, in the order of --help.
 std::span<const Verb> verbs();
