@@ -129,7 +129,8 @@ Show raised(Show show, double db) {
     return show;
 }
 
-// Where the ring's pole lies when it grows: to first order in the distance from the margin, delta s = ln|lambda| (T - j M) / (T^2 + M^2).
+// Where the ring's pole lies when it grows: to first order in the distance from the margin, delta s = ln|lambda| (T - j
+// M) / (T^2 + M^2).
 struct Pole {
     double hz, growth_db_per_s;
 };
@@ -137,7 +138,8 @@ Pole pole_of(const Show& show, const Ring& ring) {
     const LoopModel model(show);
     const auto nearest = [&](double hz, Complex to) {
         const auto all = eigenvalues_of(model.small_matrix(model.factors(hz)));
-        return *std::min_element(all.begin(), all.end(), [&](Complex a, Complex b) { return std::abs(a - to) < std::abs(b - to); });
+        return *std::min_element(all.begin(), all.end(),
+                                 [&](Complex a, Complex b) { return std::abs(a - to) < std::abs(b - to); });
     };
     const Complex here = nearest(ring.hz, db_to_ratio(-ring.margin_db));
     const double step = 0.01;
