@@ -11,6 +11,9 @@ extern const Verb check_verb;
 extern const Verb advance_verb;
 extern const Verb map_verb;
 extern const Verb plot_verb;
+extern const Verb ring_verb;
+extern const Verb tap_verb;
+extern const Verb hear_verb;
 
 /// All verbs, in the order of --help.
 std::span<const Verb> verbs();

@@ -177,14 +177,18 @@ tl::expected<TapFindings, std::string> tap_modes(std::span<const float> samples,
     return out;
 }
 
-std::vector<BodyMode> body_modes(const TapFindings& findings) {
+std::vector<BodyMode> body_modes(const TapFindings& findings, const std::vector<BodyMode>& known) {
     std::vector<TapMode> modes = findings.modes;
     std::sort(modes.begin(), modes.end(), [](const TapMode& a, const TapMode& b) { return a.gain_db > b.gain_db; });
     if (modes.size() > 12) modes.resize(12);
     std::sort(modes.begin(), modes.end(), [](const TapMode& a, const TapMode& b) { return a.hz < b.hz; });
     std::vector<BodyMode> out;
     for (const TapMode& mode : modes) {
+        const auto nearest = std::min_element(known.begin(), known.end(), [&](const BodyMode& a, const BodyMode& b) {
+            return std::abs(a.hz - mode.hz) < std::abs(b.hz - mode.hz);
+        });
         BodyMode body;
+        if (nearest != known.end() && std::abs(nearest->hz / mode.hz - 1.0) < 0.1) body = *nearest;
         body.hz = mode.hz, body.q = mode.q, body.gain_db = mode.gain_db;
         out.push_back(body);
     }

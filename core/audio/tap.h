@@ -32,8 +32,8 @@ struct TapFindings {
 /// "cancelled" when the job was.
 tl::expected<TapFindings, std::string> tap_modes(std::span<const float> samples, double rate_hz, const Job& job = {});
 
-/// The modes as a pickup takes them, the highest at 0 dB; at most 12, in rising frequency. Names and air marks are left
-/// to the player.
-std::vector<BodyMode> body_modes(const TapFindings& findings);
+/// The modes as a pickup takes them, the highest at 0 dB; at most 12, in rising frequency. Of modes that the pickup has
+/// already, name and air mark are kept where one is found within 10 %.
+std::vector<BodyMode> body_modes(const TapFindings& findings, const std::vector<BodyMode>& known = {});
 
 }  // namespace howlmap

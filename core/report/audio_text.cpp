@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/audio_text.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+#include <numbers>
+
+#include "core/report/check_text.h"
+#include "core/report/words.h"
+#include "core/units/bands.h"
+#include "core/units/notes.h"
+#include "core/units/translate.h"
+
+namespace howlmap::report {
+namespace {
+
+std::string t(const char* english) { return translate("report", english); }
+
+template <class... Args>
+std::string f(const char* english, const Args&... args) {
+    return fmt::format(fmt::runtime(t(english)), args...);
+}
+
+// "1:02:03.4": where to look in the recording.
+std::string clock(double seconds) {
+    const auto tenths = static_cast<long>(std::lround(10.0 * std::max(0.0, seconds)));
+    const long whole = tenths / 10, hours = whole / 3600, minutes = whole / 60 % 60;
+    const std::string rest = fmt::format("{:02}:{:02}.{}", minutes, whole % 60, tenths % 10);
+    return hours > 0 ? fmt::format("{}:{}", hours, rest) : rest;
+}
+
+std::string note_text(double hz) {
+    const Note note = note_of(hz);
+    return fmt::format("{} {:+.0f} c", note.name, note.cents + 0.0);
+}
+
+std::string band_of(double hz) {
+    return band_words(kNominalThirdOctaves[static_cast<std::size_t>(third_octave_of(hz))]);
+}
+
+// Figures of a measurement: 0.1 Hz below 1 kHz, four figures above.
+std::string measured_hz(double hz) {
+    return hz < 1000.0 ? fmt::format("{:.1f} Hz", hz) : fmt::format("{:.3f} kHz", hz / 1000.0);
+}
+
+std::string growth_text(double db_per_s) { return db_per_s > 0.0 ? fmt::format("{:+.1f} dB/s", db_per_s) : t("held"); }
+
+std::string suspect_lines(const std::vector<LoopSuspect>& suspects, const Show& show) {
+    if (suspects.empty()) return "      " + t("no loop of the show comes near this frequency") + "\n";
+    std::string text;
+    for (const LoopSuspect& s : suspects)
+        text += "      " +
+                f("could be {} > {}: rings at {} as drawn, margin {}", object_name(show, s.loudspeaker),
+                  object_name(show, s.input), hz_words(s.hz), margin_words(s.margin_db)) +
+                "\n";
+    return text;
+}
+
+}  // namespace
+
+std::string ring_text(const RingFindings& findings, const SuspectLists& suspects, const Show* show) {
+    const std::size_t count = findings.howls.size();
+    if (count == 0) return f("No howl was found in {}.\n", clock(findings.duration_s));
+    std::string text = count == 1 ? f("One howl in {}.\n\n", clock(findings.duration_s))
+                                  : f("{} howls in {}.\n\n", count, clock(findings.duration_s));
+    text += fmt::format("  {:<11}{:<11}{:<12}{:<12}{:<12}{:<13}{}\n", t("From"), t("To"), t("Frequency"), t("Note"),
+                        t("Pull band"), t("Grew"), t("Loudest"));
+    for (std::size_t i = 0; i < count; ++i) {
+        const Howl& h = findings.howls[i];
+        text += fmt::format("  {:<11}{:<11}{:<12}{:<12}{:<12}{:<13}{:.1f} dBFS\n", clock(h.from_s), clock(h.to_s),
+                            measured_hz(h.hz), note_text(h.hz), band_of(h.hz), growth_text(h.growth_db_per_s),
+                            h.level_dbfs);
+        if (show && i < suspects.size()) text += suspect_lines(suspects[i], *show);
+    }
+    text += "\n" + t("Pull 3 dB first and listen; a notch at the frequency itself costs less tone than a band.") + "\n";
+    return text;
+}
+
+std::string tap_text(const TapFindings& findings) {
+    std::string text = findings.taps == 1 ? t("One tap.\n\n") : f("{} taps, averaged.\n\n", findings.taps);
+    text +=
+        fmt::format("  {:<12}{:<12}{:<8}{:<10}{}\n", t("Frequency"), t("Note"), "Q", t("Level"), t("Falls 60 dB in"));
+    for (const TapMode& m : findings.modes)
+        text +=
+            fmt::format("  {:<12}{:<12}{:<8.1f}{:<10}{:.2f} s\n", measured_hz(m.hz), note_text(m.hz), m.q,
+                        fmt::format("{:.1f} dB", m.level_db + 0.0), std::log(1000.0) * m.q / (std::numbers::pi * m.hz));
+    return text;
+}
+
+std::string hear_text(const HearResult& result, const Show& show) {
+    std::string text =
+        f("Margin as drawn: {}; all sends raised by {:g} dB.\n", margin_words(result.margin_db), result.raised_db);
+    text += f("{:.1f} s of sound; the source plays into {}.\n", result.seconds, object_name(show, result.input));
+    if (!result.dominant_hz || !result.growth_db_per_s) return text + t("Nothing comes back round a loop.\n");
+    const double growth = *result.growth_db_per_s;
+    const std::string what = measured_hz(*result.dominant_hz) + " (" + note_text(*result.dominant_hz) + ")";
+    text += growth > 0.0 ? f("{} howls: it grows by {:.1f} dB/s until the amplifier holds it.\n", what, growth)
+                         : f("{} rings longest: it dies away by {:.1f} dB/s.\n", what, -growth);
+    return text + t("Turn the volume down before you listen: howling hurts.\n");
+}
+
+}  // namespace howlmap::report
