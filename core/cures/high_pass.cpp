@@ -63,6 +63,7 @@ Proposals input_high_pass(const Situation& now, std::size_t index) {
 
 Proposals mix_high_pass(const Situation& now, std::size_t index) {
     const Mix& mix = now.show.mixes[index];
+    if (mix.sends.size() < 2) return {};  // the low cut of its one input does the same
     const auto set = [index](Show& show, const HighPass& filter) { show.mixes[index].high_pass = filter; };
     const Best best = best_high_pass(now, mix.high_pass, set);
     if (best.value <= 0.0) return {};

@@ -189,7 +189,9 @@ double Loudness::tone_cost_db(const Show& changed) const {
         const BandEnergies before = tone(reference_, ears_, p, own_only), after = tone(changed, now, p, own_only);
         const double least = *std::max_element(before.begin(), before.end()) * db_to_energy(-kToneRangeDb);
         // A change of level alone is no change of tone.
-        const double level = a_weighted(after) > 0.0 && a_weighted(before) > 0.0 ? energy_to_db(a_weighted(after) / a_weighted(before)) : 0.0;
+        const double level = a_weighted(after) > 0.0 && a_weighted(before) > 0.0
+                                 ? energy_to_db(a_weighted(after) / a_weighted(before))
+                                 : 0.0;
         double squares = 0.0;
         int bands = 0;
         for (std::size_t b = 0; b < before.size(); ++b) {

@@ -34,6 +34,7 @@ Proposals input_polarity(const Situation& now, std::size_t index) {
 
 Proposals mix_polarity(const Situation& now, std::size_t index) {
     const Mix& mix = now.show.mixes[index];
+    if (mix.sends.size() < 2) return {};  // the switch of its one input does the same
     Candidate cure = polarity_cure(CureKind::mix_polarity, mix.id);
     cure.edit = [index](Show& show) { show.mixes[index].polarity = turned(show.mixes[index].polarity); };
     cure.instruction = words("Turn the polarity of mix {} ({}).", mix.number, name(mix));

@@ -44,8 +44,8 @@ Vec3 source_of(const Show& show, const Input& input) {
 bool follow_source(const Input& before, Vec3 source, Input& after) {
     if (!microphone_of(before)) return true;
     if (!(pattern_loss_db(after, source) >= -kMostLossDb)) return false;
-    after.source_spl_db =
-        std::clamp(before.source_spl_db + heard_db(after, source) - heard_db(before, source), -60.0, 160.0);
+    const double level = before.source_spl_db + heard_db(after, source) - heard_db(before, source);
+    after.source_spl_db = std::clamp(std::round(level * 100.0) / 100.0, -60.0, 160.0);
     return true;
 }
 
