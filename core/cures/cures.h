@@ -98,9 +98,8 @@ struct TroubleWeights {
 struct CureOptions {
     std::string input;  ///< only cures for the loops that this input hears; empty: all
     TroubleWeights weights;
-    std::size_t most_cures = 16;
-    int screening_draws = 48;  ///< in the search; what is reported has the draws of the show
-    bool plan = true;          ///< find_cures only; false: no plan
+    std::size_t most_cures = 12;  ///< reported at most
+    bool plan = true;             ///< find_cures only; false: no plan
 };
 
 struct Plan {
@@ -126,8 +125,7 @@ using CureFound = std::function<void(const Cure&)>;
 std::optional<CureReport> find_cures(const Show& show, const CureOptions& options = {}, const Job& job = {},
                                      const CureFound& found = {});
 
-/// Only the plan, from cures already found for the same show. Absent only when the job was cancelled.
-std::optional<Plan> make_plan(const Show& show, const std::vector<Cure>& cures, const CureOptions& options = {},
-                              const Job& job = {});
+/// Only the plan. Absent only when the job was cancelled.
+std::optional<Plan> make_plan(const Show& show, const CureOptions& options = {}, const Job& job = {});
 
 }  // namespace howlmap

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Candidates before the full analysis.
+#pragma once
+#include <optional>
+
+#include "core/cures/candidate.h"
+
+namespace howlmap::cures {
+
+/// Margins and first ring of a show by the full analysis with the draws of the show.
+struct Findings {
+    Margins margins;
+    std::optional<WorstAfter> worst;
+};
+/// Absent only when cancelled.
+std::optional<Findings> full_analysis(const Show& show, const Job& job);
+
+/// A show with a candidate applied: the sends set again unless it may take level.
+Show applied(const Show& show, const Loudness& reference, const Candidate& candidate);
+
+/// The cure as it is reported. `from` was judged to `before`; `reference` is what must stay as loud. Absent only when
+/// cancelled.
+std::optional<Cure> judged(const Show& from, const Margins& before, const Loudness& reference,
+                           const Candidate& candidate, const TroubleWeights& weights, const Job& job);
+
+/// What a candidate costs: trouble, movement, sends to set again, lost level, tone. Units of trouble.
+double cost_of(const Candidate& candidate, const Show& from, const Show& after, const Loss& loss, double tone_db,
+               const TroubleWeights& weights);
+
+}  // namespace howlmap::cures

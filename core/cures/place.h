@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Where things may stand: inside the outline, out of each other and out of a player's way.
+#pragma once
+#include "core/show/show.h"
+
+namespace howlmap::cures {
+
+/// Whether a loudspeaker may stand at a point: inside the outline, 0.5 m from other loudspeakers and backline, 0.7 m
+/// from players (room for feet and bows), 0.25 m from microphone stands, on the same height as now (common practice, no
+/// source).
+bool loudspeaker_fits(const Show& show, const Loudspeaker& loudspeaker, Vec2 at);
+/// Whether a player may stand at a point: inside the outline, on the riser she is on, 0.8 m from other players, 0.7 m
+/// from loudspeakers and backline.
+bool player_fits(const Show& show, const Performer& performer, Vec2 at);
+/// Whether a microphone may hang at a point: inside the outline, 0.1 to 2.2 m above what its player stands on, 0.15 m
+/// from other microphones and loudspeakers.
+bool microphone_fits(const Show& show, const Input& input, Vec3 at);
+
+}  // namespace howlmap::cures

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/cures/propose.h"
+
+#include <tbb/parallel_for.h>
+
+#include <algorithm>
+#include <functional>
+
+namespace howlmap::cures {
+namespace {
+constexpr double kLeastGainDb = 0.15;
+constexpr double kBlindGainDb = 0.5;  // what a cure is trusted with that only the full analysis can judge
+
+using Task = std::function<Proposals()>;
+
+std::vector<Task> tasks_of(const Situation& now) {
+    std::vector<Task> tasks;
+    for (const std::size_t i : now.inputs)
+        for (const auto kind : {closer_to_source, cover_sound_holes, input_polarity, input_high_pass, aim_microphone,
+                                move_microphone, change_pattern})
+            tasks.push_back([&now, i, kind] { return kind(now, i); });
+    for (const std::size_t l : now.loudspeakers)
+        for (const auto kind : {aim_loudspeaker, move_loudspeaker})
+            tasks.push_back([&now, l, kind] { return kind(now, l); });
+    for (const std::size_t m : now.mixes)
+        for (const auto kind : {mix_polarity, mix_high_pass}) tasks.push_back([&now, m, kind] { return kind(now, m); });
+    for (const auto kind : {graphic_bands, narrow_notches, remove_sends, in_ears, turn_down})
+        tasks.push_back([&now, kind] { return kind(now); });
+    return tasks;
+}
+}  // namespace
+
+Proposals propose(const Situation& now, const TroubleWeights& weights) {
+    const std::vector<Task> tasks = tasks_of(now);
+    std::vector<Proposals> found(tasks.size());
+    tbb::parallel_for(std::size_t{0}, tasks.size(), [&](std::size_t i) {
+        if (now.job.cancelled()) return;
+        found[i] = tasks[i]();
+        for (Candidate& one : found[i]) {
+            if (one.blind)
+                one.guessed_gain_db = kBlindGainDb;
+            else if (one.keeps_level)
+                one.guessed_gain_db = now.guessed_gain(one.edit);
+        }
+    });
+    Proposals all;
+    for (Proposals& some : found)
+        for (Candidate& one : some)
+            if (one.guessed_gain_db >= kLeastGainDb) all.push_back(std::move(one));
+    const auto worth = [&](const Candidate& one) {
+        return std::min(one.guessed_gain_db, now.needed_db + 1.0) /
+               (weights.of(one.kind) + weights.per_metre * one.movement_m + 0.3);
+    };
+    std::stable_sort(all.begin(), all.end(),
+                     [&](const Candidate& a, const Candidate& b) { return worth(a) > worth(b); });
+    return all;
+}
+
+}  // namespace howlmap::cures
