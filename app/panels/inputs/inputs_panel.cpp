@@ -11,6 +11,7 @@
 
 #include "app/panels/choice_delegate.h"
 #include "app/panels/inputs/inputs_model.h"
+#include "app/panels/steady_delegate.h"
 #include "app/panels/table_clipboard.h"
 #include "core/report/words.h"
 
@@ -61,6 +62,7 @@ void InputsPanel::build() {
         tr("No inputs yet: drag a microphone or an instrument from Parts, or paste a list from a spreadsheet."));
     empty_->setWordWrap(true);
     table_->setModel(model_);
+    table_->setItemDelegate(new SteadyDelegate(table_));
     table_->setAccessibleName(tr("Input list"));
     table_->setDragDropMode(QAbstractItemView::InternalMove);
     table_->setDragDropOverwriteMode(false);

@@ -13,6 +13,7 @@
 #include <QVBoxLayout>
 
 #include "app/panels/mixes/sends_model.h"
+#include "app/panels/steady_delegate.h"
 #include "app/panels/table_clipboard.h"
 #include "core/show/edits.h"
 #include "core/show/find.h"
@@ -61,6 +62,7 @@ void MixesPanel::build() {
     empty_->setText(tr("No mixes yet: place a wedge beside a player, or add a mix here."));
     empty_->setWordWrap(true);
     table_->setModel(model_);
+    table_->setItemDelegate(new SteadyDelegate(table_));
     table_->setAccessibleName(tr("Sends, inputs by mixes"));
     table_->setWordWrap(false);
     build_header();
