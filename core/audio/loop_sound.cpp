@@ -137,7 +137,7 @@ LoopSound& LoopSound::operator=(LoopSound&&) noexcept = default;
 LoopSound::~LoopSound() = default;
 
 std::optional<LoopSound> LoopSound::prepare(const Show& show, HearOptions options, const Job& job) {
-    const Stability stability = stability_of(LoopModel(show), true, job);
+    const Stability stability = stability_of(show, true, job);
     auto state = std::make_unique<State>(reduced(show, stability));
     if (job.cancelled() || state->model.empty()) return std::nullopt;
     job.report(0.2);

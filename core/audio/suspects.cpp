@@ -46,7 +46,9 @@ std::vector<Ring> rings_near(const LoopModel& model, double hz, const Job& job) 
     const Sweep swept = sweep(model, {}, std::move(grid), job);
     const Loci loci{[&](double f) { return model.small_matrix(model.factors(f)); }, timing.common_s};
     std::vector<Ring> rings;
-    for (const Crossing& crossing : find_crossings(loci, swept.hz, swept.bounds, kRange, job))
+    const std::vector<LociPoint> exact;  // none sampled: computed exactly where needed
+    const SampledLoci sampled{swept.hz, swept.bounds, exact};
+    for (const Crossing& crossing : find_crossings(loci, sampled, kRange, kMostCrossings, job))
         if (auto ring = ring_at(model, crossing)) rings.push_back(std::move(*ring));
     return rings;
 }

@@ -41,8 +41,7 @@ std::string sends_words(const Show& from, const Show& after) {
 
 std::optional<Findings> full_analysis(const Show& show, const Job& job) {
     Findings findings;
-    const LoopModel model(show);
-    const Stability stability = stability_of(model, false, job);
+    const Stability stability = stability_of(show, false, job);
     if (job.cancelled()) return std::nullopt;
     findings.margins.margin_db = stability.margin_db;
     if (stability.margin_hz) findings.worst = WorstAfter{*stability.margin_hz, note_of(*stability.margin_hz).name};

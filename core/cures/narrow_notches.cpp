@@ -67,7 +67,7 @@ Proposals narrow_notches(const Situation& now) {
     int notches = 0;
     for (int step = 0; step < kMostSteps && !now.job.cancelled(); ++step) {
         const Show kept = now.loudness.restored(show);
-        const Stability stability = stability_of(LoopModel(kept), false, now.job);
+        const Stability stability = stability_of(kept, false, now.job);
         if (!stability.margin_db) break;
         if (!first) first = stability.margin_db;
         if (*stability.margin_db - *first >= now.needed_db) break;
