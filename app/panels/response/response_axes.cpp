@@ -12,7 +12,8 @@
 namespace howlmap::app {
 namespace {
 
-constexpr double kRoomForLabel = 38.0;               ///< pixels
+constexpr double kRoomForLabel = 38.0;  ///< pixels
+constexpr double kRoomForLine = 15.0;
 constexpr int kLowestNote = 16, kHighestNote = 136;  ///< semitones, 69 is A4
 constexpr double kNarrowest = 1.2;                   ///< least ratio of highest to lowest frequency shown
 
@@ -21,7 +22,11 @@ QString short_band(double hz) { return hz < 1000.0 ? QString::number(hz) : QStri
 }  // namespace
 
 ResponseAxes::ResponseAxes(QCustomPlot& plot)
-    : QObject(&plot), plot_(plot), band_ticks_(new QCPAxisTickerText), note_ticks_(new QCPAxisTickerText) {
+    : QObject(&plot),
+      plot_(plot),
+      band_ticks_(new QCPAxisTickerText),
+      note_ticks_(new QCPAxisTickerText),
+      level_ticks_(new QCPAxisTickerFixed) {
     QCPAxisRect* rect = plot_.axisRect();
     notes_ = rect->addAxis(QCPAxis::atBottom);
     for (QCPAxis* axis : {plot_.xAxis, notes_}) {
@@ -36,9 +41,7 @@ ResponseAxes::ResponseAxes(QCustomPlot& plot)
     notes_->setPadding(0);
     plot_.yAxis->setRange(-36.0, 9.0);
     plot_.yAxis->setSubTicks(false);
-    QSharedPointer<QCPAxisTickerFixed> steps(new QCPAxisTickerFixed);
-    steps->setTickStep(6.0);
-    plot_.yAxis->setTicker(steps);
+    plot_.yAxis->setTicker(level_ticks_);
     rect->setRangeDrag(Qt::Horizontal);
     rect->setRangeZoom(Qt::Horizontal);
     rect->setRangeZoomAxes(plot_.xAxis, nullptr);
@@ -64,6 +67,8 @@ void ResponseAxes::keep_inside(const QCPRange& range) {
 }
 
 void ResponseAxes::label() {
+    const double six = plot_.yAxis->coordToPixel(-6.0) - plot_.yAxis->coordToPixel(0.0);
+    level_ticks_->setTickStep(six >= kRoomForLine ? 6.0 : six >= kRoomForLine / 2.0 ? 12.0 : 18.0);
     const double octave = plot_.xAxis->coordToPixel(2000.0) - plot_.xAxis->coordToPixel(1000.0);
     const int every_band = octave / 3.0 >= kRoomForLabel ? 1 : octave >= kRoomForLabel ? 3 : 6;
     band_ticks_->clear();

@@ -20,6 +20,7 @@ class ResponseAxes : public QObject {
     QCustomPlot& plot_;
     QCPAxis* notes_;
     QSharedPointer<QCPAxisTickerText> band_ticks_, note_ticks_;
+    QSharedPointer<QCPAxisTickerFixed> level_ticks_;
 };
 
 }  // namespace howlmap::app

@@ -81,6 +81,7 @@ QWidget* ResponsePanel::build_controls() {
     mixes_->setObjectName(QStringLiteral("mix_choice"));
     mixes_->setAccessibleName(tr("Mix of the faders"));
     mixes_->setToolTip(tr("Whose faders, notches and high-pass these are."));
+    mixes_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     line->addWidget(mixes_);
     auto* polarity = add_button(row, "show_polarity", tr("Polarity"),
                                 tr("Shows the polarity of every input and mix in place of the faders."));

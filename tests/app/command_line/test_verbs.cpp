@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QProcess>
+#include <QTemporaryDir>
+#include <sstream>
+
+#include "app/command_line/run.h"
+#include "tests/support/registry.h"
+
+namespace howlmap::app {
+namespace {
+
+struct Ran {
+    int status;
+    QString out, err;
+};
+
+Ran run_here(const QStringList& arguments) {
+    std::ostringstream out, err;
+    Console console{out, err};
+    const int status = run(request_of(arguments), console);
+    return {status, QString::fromStdString(out.str()), QString::fromStdString(err.str())};
+}
+
+/// An example that comes with the program, as a file.
+QString example(const char* name) {
+    static const QTemporaryDir folder;
+    const QString file = folder.filePath(QLatin1StringView(name)) + QStringLiteral(".howlmap");
+    if (!QFile::exists(file)) QFile::copy(QStringLiteral(":/examples/%1.howlmap").arg(QLatin1StringView(name)), file);
+    return file;
+}
+
+/// The program itself, on a machine without a display.
+Ran run_program(const QStringList& arguments, const QString& output_to = {}) {
+    QProcess process;
+    QProcessEnvironment bare = QProcessEnvironment::systemEnvironment();
+    for (const char* name : {"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"}) bare.remove(QLatin1StringView(name));
+    process.setProcessEnvironment(bare);
+    if (!output_to.isEmpty()) process.setStandardOutputFile(output_to);
+    process.start(qEnvironmentVariable("HOWLMAP_PROGRAM"), arguments);
+    process.waitForFinished(60000);
+    return {process.exitStatus() == QProcess::NormalExit ? process.exitCode() : -1,
+            QString::fromUtf8(process.readAllStandardOutput()), QString::fromUtf8(process.readAllStandardError())};
+}
+
+}  // namespace
+
+class TestVerbs : public QObject {
+    Q_OBJECT
+  private Q_SLOTS:
+    void everyVerbExplainsItself() {
+        QVERIFY(!verbs().empty());
+        const QString overview = run_here({QStringLiteral("--help")}).out;
+        for (const Verb& verb : verbs()) {
+            const QString name = QLatin1StringView(verb.name);
+            QVERIFY2(overview.contains(name), verb.name);
+            const Ran help = run_here({name, QStringLiteral("--help")});
+            QCOMPARE(help.status, 0);
+            QVERIFY2(help.out.contains(QStringLiteral("--json")), verb.name);
+        }
+    }
+    void badUsageIsRefused_data() {
+        QTest::addColumn<QStringList>("arguments");
+        QTest::addColumn<QString>("says");
+        QTest::newRow("nothing to check") << QStringList{QStringLiteral("check")} << QStringLiteral("SHOW is missing");
+        QTest::newRow("one too many") << QStringList{QStringLiteral("check"), QStringLiteral("a"), QStringLiteral("b")}
+                                      << QStringLiteral("\"b\" is one too many");
+        QTest::newRow("no such option") << QStringList{QStringLiteral("check"), QStringLiteral("--loud"),
+                                                       QStringLiteral("a")}
+                                        << QStringLiteral("loud");
+        QTest::newRow("no such verb") << QStringList{QStringLiteral("chekc")}
+                                      << QStringLiteral("neither a verb nor a file");
+        QTest::newRow("no such option at all")
+            << QStringList{QStringLiteral("--loud")} << QStringLiteral("unknown option");
+        QTest::newRow("no such file") << QStringList{QStringLiteral("check"), QStringLiteral("/nowhere/at.howlmap")}
+                                      << QStringLiteral("/nowhere/at.howlmap");
+    }
+    void badUsageIsRefused() {
+        QFETCH(QStringList, arguments);
+        QFETCH(QString, says);
+        const Ran ran = run_here(arguments);
+        QCOMPARE(ran.status, 2);
+        QVERIFY2(ran.err.contains(says), qPrintable(ran.err));
+        QVERIFY(ran.out.isEmpty());
+    }
+    void aRefusedFileNamesThePlace() {
+        QTemporaryDir folder;
+        QFile file(folder.filePath(QStringLiteral("bad.howlmap")));
+        QVERIFY(file.open(QIODevice::WriteOnly));
+        file.write(R"({"format": "howlmap-show", "version": 1, "air": {"temperature_c": "warm"}})");
+        file.close();
+        const Ran ran = run_here({QStringLiteral("check"), file.fileName()});
+        QCOMPARE(ran.status, 2);
+        QVERIFY2(ran.err.contains(file.fileName()) && ran.err.contains(QStringLiteral("/air/temperature_c")),
+                 qPrintable(ran.err));
+    }
+    void checkSaysTheSameTwiceAndInBothForms() {
+        const Ran once = run_here({QStringLiteral("check"), example("duo"), QStringLiteral("--json")});
+        QCOMPARE(once.out, run_here({QStringLiteral("check"), QStringLiteral("--json"), example("duo")}).out);
+        const QJsonObject figures = QJsonDocument::fromJson(once.out.toUtf8()).object();
+        QCOMPARE(figures[QStringLiteral("format")].toString(), QStringLiteral("howlmap-analysis"));
+        const Ran words = run_here({QStringLiteral("check"), example("duo")});
+        QCOMPARE(words.status, once.status);
+        const double counted =
+            figures[QStringLiteral("tolerance")].toObject()[QStringLiteral("margin_p05_db")].toDouble();
+        QVERIFY2(words.out.contains(QStringLiteral("count on %1 dB").arg(counted, 0, 'f', 1)), qPrintable(words.out));
+        QCOMPARE(words.status, counted >= 6.0 ? 0 : 1);
+    }
+    void worksWithoutADisplay() {
+        QCOMPARE(run_program({QStringLiteral("--version")}).status, 0);
+        QVERIFY(run_program({QStringLiteral("--help")}).out.contains(QStringLiteral("check")));
+        const Ran checked = run_program({QStringLiteral("check"), example("fiddle-and-wedge")});
+        QVERIFY2(checked.status == 0 || checked.status == 1, qPrintable(checked.err));
+        const Ran window = run_program({example("duo")});
+        QCOMPARE(window.status, 2);
+        QVERIFY(window.err.contains(QStringLiteral("no display")));
+    }
+    void aFullDiskIsTold() {
+        if (!QFile::exists(QStringLiteral("/dev/full"))) QSKIP("no /dev/full here");
+        QCOMPARE(run_program({QStringLiteral("--help")}, QStringLiteral("/dev/full")).status, 3);
+    }
+};
+
+HOWLMAP_TEST(TestVerbs)
+
+}  // namespace howlmap::app
+
+#include "test_verbs.moc"

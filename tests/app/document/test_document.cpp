@@ -1,0 +1,177 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QSignalSpy>
+
+#include "app/document/analysis_service.h"
+#include "app/document/document.h"
+#include "app/document/worker.h"
+#include "core/file/write.h"
+#include "tests/support/registry.h"
+
+namespace howlmap::app {
+namespace {
+
+void add_voice(Show& show) {
+    Input input;
+    input.id = "voice";
+    input.name = "Voice";
+    show.inputs.push_back(input);
+}
+
+Edit rename(const char* name) {
+    return [name](Show& show) { show.inputs.front().name = name; };
+}
+
+}  // namespace
+
+class TestDocument : public QObject {
+    Q_OBJECT
+  private Q_SLOTS:
+    void everyStepGoesBackAndForth() {
+        Document document;
+        const std::string start = write_show(document.show());
+        QVERIFY(document.edit(QStringLiteral("Add voice"), add_voice));
+        QVERIFY(document.edit(QStringLiteral("Rename"), rename("Ada")));
+        const std::string end = write_show(document.show());
+        document.undo();
+        document.undo();
+        QCOMPARE(write_show(document.show()), start);
+        document.redo();
+        QCOMPARE(document.undo_stack().undoText(), QStringLiteral("Add voice"));
+        document.redo();
+        QCOMPARE(write_show(document.show()), end);
+    }
+    void anEditThatChangesNothingIsNoStep() {
+        Document document;
+        QVERIFY(!document.edit(QStringLiteral("Nothing"), [](Show&) {}));
+        QCOMPARE(document.undo_stack().count(), 0);
+    }
+    void aGestureIsOneStepHoweverLong() {
+        Document document;
+        document.edit(QStringLiteral("Add voice"), add_voice);
+        document.begin_gesture(QStringLiteral("Move"));
+        for (int i = 1; i <= 100; ++i)
+            document.update_gesture([i](Show& show) { show.inputs.front().position.x = 0.01 * i; });
+        QVERIFY(document.end_gesture());
+        QCOMPARE(document.undo_stack().count(), 2);
+        QCOMPARE(document.show().inputs.front().position.x, 1.0);
+        document.undo();
+        QCOMPARE(document.show().inputs.front().position.x, 0.0);
+    }
+    void undoInTheMiddleOfAGestureGivesItUp() {
+        Document document;
+        document.edit(QStringLiteral("Add voice"), add_voice);
+        document.begin_gesture(QStringLiteral("Move"));
+        document.update_gesture(rename("Moved"));
+        document.undo();
+        QVERIFY(!document.in_gesture());
+        QCOMPARE(document.show().inputs.front().name, std::string("Voice"));
+        QCOMPARE(document.undo_stack().count(), 1);
+    }
+    void tellsTrulyWhetherItIsModified() {
+        Document document;
+        QSignalSpy spy(&document, &Document::modified_changed);
+        document.edit(QStringLiteral("Add voice"), add_voice);
+        QVERIFY(document.modified());
+        document.set_clean();
+        QVERIFY(!document.modified());
+        document.undo();
+        QVERIFY(document.modified());
+        document.redo();
+        QVERIFY(!document.modified());
+        document.set_unsaved();
+        QVERIFY(document.modified());
+        document.replace({}, {}, false);
+        QVERIFY(!document.modified());
+        QVERIFY(spy.count() >= 5);
+    }
+};
+
+class TestWorker : public QObject {
+    Q_OBJECT
+  private Q_SLOTS:
+    void onlyTheNewestOfThoseThatWaitIsDone() {
+        Worker worker;
+        std::vector<int> done;
+        QSemaphore gate;
+        for (int i = 0; i < 5; ++i)
+            worker.run([&, i](const Job&) -> Worker::Deliver {
+                if (i == 0) gate.acquire();
+                return [&, i] { done.push_back(i); };
+            });
+        gate.release();
+        QTRY_VERIFY(!worker.busy());
+        QCOMPARE(done, (std::vector{0, 4}));
+    }
+    void whatIsCancelledIsNeverDelivered() {
+        Worker worker;
+        bool delivered = false;
+        QSemaphore begun;
+        worker.run([&](const Job& job) -> Worker::Deliver {
+            begun.release();
+            while (!job.cancelled()) QThread::msleep(1);
+            return [&] { delivered = true; };
+        });
+        begun.acquire();
+        worker.cancel();
+        QTRY_VERIFY(!worker.busy());
+        QVERIFY(!delivered);
+    }
+    void waitsForItsWorkBeforeItGoes() {
+        std::atomic<bool> over = false;
+        {
+            Worker worker;
+            QSemaphore begun;
+            worker.run([&](const Job& job) -> Worker::Deliver {
+                begun.release();
+                while (!job.cancelled()) QThread::msleep(1);
+                QThread::msleep(20);
+                over = true;
+                return {};
+            });
+            begun.acquire();
+        }
+        QVERIFY(over);
+    }
+    void progressArrivesInOrder() {
+        Worker worker;
+        QSignalSpy spy(&worker, &Worker::progress);
+        worker.run([](const Job& job) -> Worker::Deliver {
+            job.report(0.25);
+            job.report(0.75);
+            return {};
+        });
+        QTRY_COMPARE(spy.count(), 2);
+        QCOMPARE(spy[1][0].toDouble(), 0.75);
+    }
+};
+
+class TestAnalysisService : public QObject {
+    Q_OBJECT
+  private Q_SLOTS:
+    void figuresFollowTheLastEdit() {
+        Document document;
+        AnalysisService analysis(document);
+        document.replace({}, {}, false);
+        for (int i = 0; i < 20; ++i)
+            document.edit(QStringLiteral("Title"), [i](Show& show) { show.title = std::to_string(i); });
+        QTRY_VERIFY(analysis.counted() && analysis.fresh());
+        QCOMPARE(analysis.result()->title, std::string("19"));
+        QVERIFY(!analysis.busy());
+    }
+    void mayGoInTheMiddleOfItsWork() {
+        for (int i = 0; i < 20; ++i) {
+            Document document;
+            AnalysisService analysis(document);
+            document.edit(QStringLiteral("Add voice"), add_voice);
+            QTest::qWait(i * 5);
+        }
+    }
+};
+
+HOWLMAP_TEST(TestDocument)
+HOWLMAP_TEST(TestWorker)
+HOWLMAP_TEST(TestAnalysisService)
+
+}  // namespace howlmap::app
+
+#include "test_document.moc"
