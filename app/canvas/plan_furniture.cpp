@@ -3,19 +3,33 @@
 
 #include <QPainter>
 
+#include "app/canvas/overlay/plan_layers.h"
 #include "app/canvas/plan_scene.h"
 #include "app/canvas/plan_view.h"
+#include "app/export/legend.h"
 #include "app/export/scale_bar.h"
 
 namespace howlmap::app {
 namespace {
 constexpr double kMargin = 14.0;
-}
+constexpr double kTextPx = 12.0;
+}  // namespace
 
 PlanFurniture::PlanFurniture(PlanView& view) : QWidget(&view), view_(view) {
     setAttribute(Qt::WA_TransparentForMouseEvents);
     setAttribute(Qt::WA_NoSystemBackground);
     setFocusPolicy(Qt::NoFocus);
+}
+
+void PlanFurniture::set_reading(const QString& text) {
+    if (text == reading_) return;
+    reading_ = text;
+    update(legend_box().adjusted(-4, -30, 4, 4).toRect());
+}
+
+QRectF PlanFurniture::legend_box() const {
+    return {width() - kLegendSize.width() - kMargin, height() - kLegendSize.height() - kMargin, kLegendSize.width(),
+            kLegendSize.height()};
 }
 
 void PlanFurniture::paintEvent(QPaintEvent*) {
@@ -24,6 +38,29 @@ void PlanFurniture::paintEvent(QPaintEvent*) {
     PlanStyle style = view_.plan_scene().style();
     style.px = 1.0;
     paint_scale_bar(painter, QPointF(kMargin, height() - kMargin), view_.pixels_per_metre(), style);
+    const MapService& maps = view_.layers().maps();
+    if (!maps.trouble().isEmpty()) paint_notice(painter, style, maps.trouble());
+    if (maps.picture() && !maps.picture()->image.isNull()) paint_map_corner(painter, style);
+}
+
+void PlanFurniture::paint_map_corner(QPainter& painter, const PlanStyle& style) const {
+    const QRectF box = legend_box();
+    paint_legend(painter, box.topLeft(), *view_.layers().maps().picture(), style);
+    if (reading_.isEmpty()) return;
+    const QRectF plate(box.left(), box.top() - 26.0, box.width(), 22.0);
+    painter.setPen(style.pen(style.ink.faint, 1.0));
+    painter.setBrush(style.ink.paper);
+    painter.drawRect(plate);
+    draw_text(painter, plate.center(), reading_, style, kTextPx, style.ink.ink);
+}
+
+void PlanFurniture::paint_notice(QPainter& painter, const PlanStyle& style, const QString& notice) const {
+    const QSizeF size = text_size_px(notice, style.font, kTextPx) + QSizeF(24.0, 14.0);
+    const QRectF plate(QPointF((width() - size.width()) / 2, kMargin), size);
+    painter.setPen(style.pen(style.ink.ink, 1.0));
+    painter.setBrush(style.ink.paper);
+    painter.drawRect(plate);
+    draw_text(painter, plate.center(), notice, style, kTextPx, style.ink.ink);
 }
 
 }  // namespace howlmap::app

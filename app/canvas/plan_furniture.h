@@ -2,21 +2,31 @@
 #pragma once
 #include <QWidget>
 
+#include "app/export/plan_style.h"
+
 namespace howlmap::app {
 
 class PlanView;
 
-/// What stays in its corner of the view while the plan moves beneath: scale bar and legend.
+/// What stays in its corner of the view while the plan moves beneath: scale bar, legend, and a notice where a map has
+/// nothing to show.
 class PlanFurniture : public QWidget {
     Q_OBJECT
   public:
     explicit PlanFurniture(PlanView& view);
+    /// What the map says under the pointer.
+    void set_reading(const QString& text);
 
   protected:
     void paintEvent(QPaintEvent* event) override;
 
   private:
+    QRectF legend_box() const;
+    void paint_map_corner(QPainter& painter, const PlanStyle& style) const;
+    void paint_notice(QPainter& painter, const PlanStyle& style, const QString& notice) const;
+
     PlanView& view_;
+    QString reading_;
 };
 
 }  // namespace howlmap::app

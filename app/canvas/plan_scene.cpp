@@ -108,7 +108,7 @@ void PlanScene::follow_stage() {
 }
 
 void PlanScene::fit_scene_rect() {
-    setSceneRect(extent_of(document_.show()).adjusted(-kRoundabout, -kRoundabout, kRoundabout, kRoundabout));
+    setSceneRect(extent_with_house(document_.show()).adjusted(-kRoundabout, -kRoundabout, kRoundabout, kRoundabout));
 }
 
 QString PlanScene::id_at(QPointF page) const {
@@ -185,7 +185,7 @@ void PlanScene::lay_out_labels() {
         looks.push_back(&looks_[id]);
         last[id] = labels_[id]->side();
     }
-    const std::vector<LabelPlace> places = placed_labels(label_wishes(looks, style_, last));
+    const std::vector<LabelPlace> places = placed_names(document_.show(), looks, style_, last);
     for (std::size_t i = 0; i < places.size(); ++i)
         labels_[looks[i]->id]->set_place(label_rect(places[i], style_), places[i].side);
 }

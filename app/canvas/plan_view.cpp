@@ -8,11 +8,13 @@
 #include "app/canvas/drag_reading.h"
 #include "app/canvas/items/guides.h"
 #include "app/canvas/items/handles.h"
+#include "app/canvas/overlay/plan_layers.h"
 #include "app/canvas/plan_actions.h"
 #include "app/canvas/plan_furniture.h"
 #include "app/canvas/plan_scene.h"
 #include "app/canvas/tools/plan_tools.h"
 #include "app/export/ground.h"
+#include "app/export/length_text.h"
 
 namespace howlmap::app {
 
@@ -43,6 +45,9 @@ PlanView::PlanView(Document& document, Selection& selection, AnalysisService& an
     scene_->set_font(font());
     scene_->set_ink(Ink::from(palette()));
     tools_ = std::make_unique<PlanTools>(*this);
+    layers_ = new PlanLayers(*this);
+    layers_->setParent(this);
+    connect(layers_, &PlanLayers::map_changed, furniture_, qOverload<>(&QWidget::update));
     actions_ = new PlanActions(*this);
     connect(&selection_, &Selection::changed, this, [this] { handles_->refresh(); });
     connect(scene_.get(), &PlanScene::objects_changed, this, [this] { handles_->refresh(); });
@@ -50,12 +55,15 @@ PlanView::PlanView(Document& document, Selection& selection, AnalysisService& an
     connect(&document_, &Document::replaced, this, [this] {
         tools_->cancel();
         selection_.clear();
+        highlight_.reset();
+        set_overlay({});
         zoom_fit();
     });
     zoom_fit();
 }
 
 PlanView::~PlanView() {
+    delete layers_;
     tools_.reset();
     setScene(nullptr);
 }
@@ -71,10 +79,14 @@ void PlanView::set_tool(ToolKind tool) {
 void PlanView::set_overlay(const OverlayChoice& choice) {
     if (choice == overlay_) return;
     overlay_ = choice;
+    layers_->set_overlay(choice);
     Q_EMIT overlay_changed();
 }
 
-void PlanView::set_frequency(std::optional<double> hz) { frequency_ = hz; }
+void PlanView::set_frequency(std::optional<double> hz) {
+    frequency_ = hz;
+    layers_->frequency_changed();
+}
 
 std::optional<double> PlanView::shown_frequency() const {
     if (frequency_) return frequency_;
@@ -91,9 +103,13 @@ void PlanView::set_grid_visible(bool on) {
     viewport()->update();
 }
 
-void PlanView::set_highlight(const std::optional<Ring>& ring) { highlight_ = ring; }
+void PlanView::set_highlight(const std::optional<Ring>& ring) {
+    highlight_ = ring;
+    layers_->set_highlight(ring);
+    layers_->frequency_changed();
+}
 
-void PlanView::set_ghost(const std::optional<Show>&) {}
+void PlanView::set_ghost(const std::optional<Show>& show) { layers_->set_ghost(show); }
 
 Vec2 PlanView::plan_point(QPoint viewport_point) const {
     // Through the inverse of the whole transform: mapToScene of a QPoint is the same, but says so less clearly.
@@ -115,11 +131,26 @@ void PlanView::escape() {
 }
 
 void PlanView::mousePressEvent(QMouseEvent* event) { tools_->press(*event); }
-void PlanView::mouseMoveEvent(QMouseEvent* event) { tools_->move(*event); }
+void PlanView::mouseMoveEvent(QMouseEvent* event) {
+    tools_->move(*event);
+    read_place(event->position().toPoint());
+}
 void PlanView::mouseReleaseEvent(QMouseEvent* event) { tools_->release(*event); }
 void PlanView::mouseDoubleClickEvent(QMouseEvent* event) {
     tools_->double_click(*event);
     tools_->press(*event);
+}
+
+/// Place under the pointer, and what the map says there.
+void PlanView::read_place(QPoint viewport_point) {
+    const Vec2 at = plan_point(viewport_point);
+    const auto picture = layers_->maps().picture();
+    const QString value = picture ? map_reading(*picture->grid, at) : QString();
+    furniture_->set_reading(value);
+    const Units units = document_.show().display.units;
+    QString place = tr("x %1, y %2").arg(length_text(at.x, units), length_text(at.y, units));
+    if (!value.isEmpty()) place += QStringLiteral("   ") + value;
+    Q_EMIT pointer_reading(place);
 }
 
 void PlanView::drawBackground(QPainter* painter, const QRectF& rect) {
@@ -142,6 +173,7 @@ void PlanView::changeEvent(QEvent* event) {
 
 void PlanView::leaveEvent(QEvent* event) {
     scene_->set_hovered({});
+    furniture_->set_reading({});
     QGraphicsView::leaveEvent(event);
 }
 

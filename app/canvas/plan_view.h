@@ -18,6 +18,7 @@ namespace howlmap::app {
 class PlanScene;
 class PlanTools;
 class PlanFurniture;
+class PlanLayers;
 class PlanActions;
 class DragReading;
 class Guides;
@@ -30,8 +31,9 @@ enum class OverlayKind { none, feedback, loudspeaker, level, wash };
 struct OverlayChoice {
     OverlayKind kind = OverlayKind::none;
     QString subject;  ///< id: the input of a feedback map, the loudspeaker of a loudspeaker map, the mix of a level map
-    std::optional<int> band;  ///< third-octave band 0..30 of a level map; absent: all, A-weighted
-    double opacity = 0.85;    ///< 0..1
+    std::optional<int> band;   ///< third-octave band 0..30 of a level map; absent: all, A-weighted
+    double opacity = 0.85;     ///< 0..1
+    std::optional<double> hz;  ///< one frequency of a feedback or loudspeaker map instead of the worst of all
     friend bool operator==(const OverlayChoice&, const OverlayChoice&) = default;
 };
 
@@ -62,6 +64,7 @@ class PlanView : public QGraphicsView {
     PlanScene& plan_scene() { return *scene_; }
     Handles& handles() { return *handles_; }
     Guides& guides() { return *guides_; }
+    PlanLayers& layers() { return *layers_; }
     DragReading& reading() { return *reading_; }
 
   public Q_SLOTS:
@@ -129,6 +132,7 @@ class PlanView : public QGraphicsView {
     void zoom_to(double pixels_per_metre, QPoint anchor);
     void show_rect(const QRectF& rect);
     void after_zoom();
+    void read_place(QPoint viewport_point);
     Ids selected_ids() const;
     void add_part(Show part, const QString& step, std::optional<Vec2> middle);
 
@@ -145,6 +149,7 @@ class PlanView : public QGraphicsView {
     Handles* handles_ = nullptr;
     Guides* guides_ = nullptr;
     DragReading* reading_ = nullptr;
+    PlanLayers* layers_ = nullptr;
     PlanFurniture* furniture_ = nullptr;
     PlanActions* actions_ = nullptr;
 };

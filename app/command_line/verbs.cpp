@@ -9,7 +9,7 @@
 namespace howlmap::app {
 
 std::span<const Verb> verbs() {
-    static const std::vector<Verb> all{check_verb, advance_verb};
+    static const std::vector<Verb> all{check_verb, map_verb, plot_verb, advance_verb};
     return all;
 }
 

@@ -9,6 +9,8 @@ namespace howlmap::app {
 // Each is defined in its own file, named like it.
 extern const Verb check_verb;
 extern const Verb advance_verb;
+extern const Verb map_verb;
+extern const Verb plot_verb;
 
 /// All verbs, in the order of --help.
 std::span<const Verb> verbs();

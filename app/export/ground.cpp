@@ -13,6 +13,7 @@ namespace {
 constexpr double kLeastGridPx = 14.0;
 constexpr double kMetresPerFoot = 0.3048;
 constexpr double kWordPx = 11.0;
+constexpr double kWordGapPx = 24.0;  ///< from the edge of the stage
 
 QPainterPath outline_path(const Outline& outline) {
     QPolygonF polygon;
@@ -43,23 +44,33 @@ double grid_step(const PlanStyle& style) {
     return step;
 }
 
-QRectF extent_of(const Show& show) {
+namespace {
+constexpr double kHouseShown = 2.0;  ///< metres in front of the stage
+
+QRectF extent(const Show& show, bool with_house) {
     const Box2 stage = bounds_of(show.stage.outline);
     QRectF area(QPointF(stage.low.x, -stage.high.y), QPointF(stage.high.x, -stage.low.y));
+    const QRectF near = area.adjusted(-kHouseShown, -kHouseShown, kHouseShown, kHouseShown);
     for (const Riser& riser : show.stage.risers) area |= outline_path(riser.outline).boundingRect();
     for (const Placed& object : placed_objects(show)) {
         const QPointF at = to_page(object.position);
+        if (object.kind == ObjectKind::listener && !with_house && !near.contains(at)) continue;
         area |= QRectF(at - QPointF(0.3, 0.3), at + QPointF(0.3, 0.3));
     }
     return area;
 }
+}  // namespace
+
+QRectF extent_of(const Show& show) { return extent(show, false); }
+
+QRectF extent_with_house(const Show& show) { return extent(show, true); }
 
 void paint_grid(QPainter& painter, const QRectF& area, const PlanStyle& style) {
     const double step = grid_step(style);
     painter.setPen(style.pen(style.ink.faint, 1.0));
-    for (double x = std::floor(area.left() / step) * step; x <= area.right(); x += step)
+    for (double x = std::ceil(area.left() / step) * step; x <= area.right(); x += step)
         painter.drawLine(QLineF(x, area.top(), x, area.bottom()));
-    for (double y = std::floor(area.top() / step) * step; y <= area.bottom(); y += step)
+    for (double y = std::ceil(area.top() / step) * step; y <= area.bottom(); y += step)
         painter.drawLine(QLineF(area.left(), y, area.right(), y));
 }
 
@@ -91,18 +102,48 @@ void paint_stage_edge(QPainter& painter, const Show& show, const PlanStyle& styl
     painter.restore();
 }
 
+namespace {
+struct StageWord {
+    QString text;
+    QPointF at;
+    double turn_deg;
+};
+
+/// Beyond the edge of the stage, and beyond a wall that stands close to it.
+double word_gap(const std::optional<Surface>& plane, double edge, const PlanStyle& style) {
+    const double gap = kWordGapPx * style.px;
+    const double wall = plane ? std::abs(plane->at - edge) : 0.0;
+    return wall < 2.0 * gap ? std::max(gap, wall + 0.6 * gap) : gap;
+}
+
+std::vector<StageWord> stage_words(const Show& show, const PlanStyle& style) {
+    const Box2 box = bounds_of(show.stage.outline);
+    const Surfaces& planes = show.stage.surfaces;
+    const Vec2 middle = (box.low + box.high) * 0.5;
+    return {{QCoreApplication::translate("Plan", "AUDIENCE"),
+             to_page({middle.x, box.low.y - word_gap(planes.front, box.low.y, style)}), 0.0},
+            {QCoreApplication::translate("Plan", "UPSTAGE"),
+             to_page({middle.x, box.high.y + word_gap(planes.back, box.high.y, style)}), 0.0},
+            {QCoreApplication::translate("Plan", "STAGE LEFT"),
+             to_page({box.high.x + word_gap(planes.left, box.high.x, style), middle.y}), 90.0},
+            {QCoreApplication::translate("Plan", "STAGE RIGHT"),
+             to_page({box.low.x - word_gap(planes.right, box.low.x, style), middle.y}), -90.0}};
+}
+}  // namespace
+
 void paint_stage_words(QPainter& painter, const Show& show, const PlanStyle& style) {
-    const QRectF box = outline_path(show.stage.outline).boundingRect();
-    const double gap = 24.0 * style.px;
-    const QColor& colour = style.ink.soft;
-    draw_text(painter, {box.center().x(), box.bottom() + gap}, QCoreApplication::translate("Plan", "AUDIENCE"), style,
-              kWordPx, colour);
-    draw_text(painter, {box.center().x(), box.top() - gap}, QCoreApplication::translate("Plan", "UPSTAGE"), style,
-              kWordPx, colour);
-    draw_text(painter, {box.right() + gap, box.center().y()}, QCoreApplication::translate("Plan", "STAGE LEFT"), style,
-              kWordPx, colour, Anchor::centre, 90.0);
-    draw_text(painter, {box.left() - gap, box.center().y()}, QCoreApplication::translate("Plan", "STAGE RIGHT"), style,
-              kWordPx, colour, Anchor::centre, -90.0);
+    for (const StageWord& word : stage_words(show, style))
+        draw_text(painter, word.at, word.text, style, kWordPx, style.ink.soft, Anchor::centre, word.turn_deg);
+}
+
+std::vector<QRectF> stage_word_boxes(const Show& show, const PlanStyle& style) {
+    std::vector<QRectF> boxes;
+    for (const StageWord& word : stage_words(show, style)) {
+        QSizeF size = text_size_px(word.text, style.font, kWordPx) * style.px;
+        if (word.turn_deg != 0.0) size.transpose();
+        boxes.emplace_back(word.at - QPointF(size.width() / 2, size.height() / 2), size);
+    }
+    return boxes;
 }
 
 }  // namespace howlmap::app

@@ -2,6 +2,7 @@
 // What lies under the objects: page, grid, stage floor with its edge, reflecting surfaces, the words around the stage.
 #pragma once
 #include <QRectF>
+#include <vector>
 
 #include "app/export/plan_style.h"
 #include "core/show/show.h"
@@ -11,8 +12,11 @@ namespace howlmap::app {
 /// Metres between grid lines: half a metre or its 1, 2, 5 series (feet: 1, 2, 5 ..) so that lines stand at least 14
 /// pixels apart.
 double grid_step(const PlanStyle& style);
-/// Area of stage, risers and all objects, page coordinates.
+/// Area of stage, risers and objects, page coordinates. Places in the house count only within two metres of the stage
+/// edge: the stage is what one wants to see.
 QRectF extent_of(const Show& show);
+/// The same with every place in the house.
+QRectF extent_with_house(const Show& show);
 
 void paint_grid(QPainter& painter, const QRectF& area, const PlanStyle& style);
 void paint_stage_floor(QPainter& painter, const Show& show, const PlanStyle& style);
@@ -20,5 +24,7 @@ void paint_stage_floor(QPainter& painter, const Show& show, const PlanStyle& sty
 void paint_stage_edge(QPainter& painter, const Show& show, const PlanStyle& style);
 /// "AUDIENCE" below, "STAGE LEFT" and "STAGE RIGHT" beside, "UPSTAGE" above.
 void paint_stage_words(QPainter& painter, const Show& show, const PlanStyle& style);
+/// Where those words stand, page coordinates.
+std::vector<QRectF> stage_word_boxes(const Show& show, const PlanStyle& style);
 
 }  // namespace howlmap::app

@@ -10,7 +10,7 @@ namespace {
 constexpr double kGap = 3.0;          ///< between object and name
 constexpr double kCell = 64.0;        ///< of the lookup grid
 constexpr double kSidePenalty = 4.0;  ///< in square pixels covered: earlier sides are preferred
-constexpr int kSides = 12;
+constexpr int kSides = 12, kCorners = 4;
 
 /// Rectangles found quickly by place.
 class Crowd {
@@ -68,11 +68,21 @@ QRectF beside(const QRectF& object, QSizeF size, int side) {
     return {corners[side % 2 == 0 ? 2 : 3] + away, size};
 }
 
+/// In a corner of its object: upper left, lower left, upper right, lower right.
+QRectF inside(const QRectF& box, QSizeF size, int corner) {
+    QRectF rect(QPointF(), size);
+    rect.moveLeft(corner < 2 ? box.left() : box.right() - size.width());
+    rect.moveTop(corner % 2 == 0 ? box.top() : box.bottom() - size.height());
+    return rect;
+}
+
 LabelPlace best_place(const LabelWish& wish, std::size_t owner, const Crowd& crowd) {
     LabelPlace best;
     double least = 0.0;
-    for (int side = 0; side < kSides; ++side) {
-        const QRectF rect = beside(wish.object, wish.size, side);
+    const int sides = wish.within.isNull() ? kSides : kCorners;
+    for (int side = 0; side < sides; ++side) {
+        const QRectF rect =
+            wish.within.isNull() ? beside(wish.object, wish.size, side) : inside(wish.within, wish.size, side);
         double cost = crowd.covered(rect, owner) + kSidePenalty * side;
         if (side == wish.last_side) cost -= kSidePenalty * kSides;
         if (best.side >= 0 && cost >= least) continue;
@@ -85,7 +95,8 @@ LabelPlace best_place(const LabelWish& wish, std::size_t owner, const Crowd& cro
 
 std::vector<LabelPlace> placed_labels(const std::vector<LabelWish>& wishes) {
     Crowd crowd;
-    for (std::size_t i = 0; i < wishes.size(); ++i) crowd.add(wishes[i].object, i);
+    for (std::size_t i = 0; i < wishes.size(); ++i)
+        if (!wishes[i].object.isNull()) crowd.add(wishes[i].object, i);
     std::vector<LabelPlace> places(wishes.size());
     for (std::size_t i = 0; i < wishes.size(); ++i) {
         if (wishes[i].size.isEmpty()) continue;

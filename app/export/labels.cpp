@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/export/labels.h"
 
+#include "app/export/ground.h"
+
 namespace howlmap::app {
 namespace {
-constexpr double kCornerPx = 5.0;      ///< a riser's name stands inside its upper left corner
+constexpr double kCornerPx = 7.0;      ///< a riser's name stands inside its upper left corner
 constexpr double kHideBelowPx = 12.0;  ///< metres shorter than this many pixels: names would bury the plan
 
 QRectF to_px(const QRectF& page, double px) {
@@ -14,17 +16,23 @@ LabelWish wish_of(const ObjectLook& look, const PlanStyle& style, int last) {
     const bool shown = !look.label.isEmpty() && 1.0 / style.px > kHideBelowPx;
     const QSizeF size = shown ? text_size_px(look.label, style.font, kLabelPx) : QSizeF();
     const QRectF object = to_px(bounds_of(look, style), style.px);
-    if (look.kind != ObjectKind::riser) return {object, size, last};
-    return {QRectF(object.topLeft() + QPointF(kCornerPx, kCornerPx), QSizeF(0.0, size.height())), size, 0};
+    if (look.kind != ObjectKind::riser) return {object, {}, size, last};
+    return {{},
+            to_px(look.outline.boundingRect(), style.px).adjusted(kCornerPx, kCornerPx, -kCornerPx, -kCornerPx),
+            size,
+            last};
 }
 }  // namespace
 
-std::vector<LabelWish> label_wishes(const std::vector<const ObjectLook*>& looks, const PlanStyle& style,
-                                    const QHash<QString, int>& last) {
+std::vector<LabelPlace> placed_names(const Show& show, const std::vector<const ObjectLook*>& looks,
+                                     const PlanStyle& style, const QHash<QString, int>& last) {
     std::vector<LabelWish> wishes;
     wishes.reserve(looks.size());
     for (const ObjectLook* look : looks) wishes.push_back(wish_of(*look, style, last.value(look->id, -1)));
-    return wishes;
+    for (const QRectF& words : stage_word_boxes(show, style)) wishes.push_back({to_px(words, style.px), {}, {}, -1});
+    std::vector<LabelPlace> places = placed_labels(wishes);
+    places.resize(looks.size());
+    return places;
 }
 
 QRectF label_rect(const LabelPlace& place, const PlanStyle& style) {

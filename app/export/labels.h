@@ -11,9 +11,10 @@ namespace howlmap::app {
 
 inline constexpr double kLabelPx = 12.0;
 
-/// Wishes of all objects, in pixels of the style. `last` holds the sides taken before.
-std::vector<LabelWish> label_wishes(const std::vector<const ObjectLook*>& looks, const PlanStyle& style,
-                                    const QHash<QString, int>& last = {});
+/// Places of the names of all objects, in the same order; the words around the stage are kept clear. `last` holds the
+/// sides taken before.
+std::vector<LabelPlace> placed_names(const Show& show, const std::vector<const ObjectLook*>& looks,
+                                     const PlanStyle& style, const QHash<QString, int>& last = {});
 /// A place in pixels brought to the page.
 QRectF label_rect(const LabelPlace& place, const PlanStyle& style);
 /// The name, inside its place on the page.

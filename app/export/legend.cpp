@@ -2,6 +2,7 @@
 #include "app/export/legend.h"
 
 #include <QCoreApplication>
+#include <QImage>
 #include <algorithm>
 #include <cmath>
 #include <vector>
@@ -48,23 +49,29 @@ std::vector<double> level_ticks(const Bar& bar) {
     return ticks;
 }
 
+/// A bar of colours as one picture, so that neighbouring strips do not shine through each other.
+template <class Colour>
+void paint_bar(QPainter& painter, const Bar& bar, Colour colour) {
+    QImage strip(static_cast<int>(bar.right - bar.left), 1, QImage::Format_ARGB32);
+    for (int x = 0; x < strip.width(); ++x)
+        strip.setPixel(x, 0, colour(bar.low + (bar.high - bar.low) * (x + 0.5) / strip.width()));
+    painter.drawImage(QRectF(bar.left, kBarTop, bar.right - bar.left, kBarHeight), strip);
+}
+
 void paint_risk_bar(QPainter& painter, const Bar& bar, const MapPicture& picture, const PlanStyle& style) {
     const RiskScale scale(picture.target_db, style.ink.dark);
-    for (double x = bar.left; x < bar.right; x += 1.0) {
-        const double margin = bar.low + (bar.high - bar.low) * (x + 0.5 - bar.left) / (bar.right - bar.left);
-        painter.fillRect(QRectF(x, kBarTop, 1.2, kBarHeight), QColor::fromRgba(scale.colour(margin)));
-    }
+    paint_bar(painter, bar, [&](double margin) { return scale.colour(margin); });
     painter.setPen(style.pen(style.ink.paper, 1.2));
     for (double x = bar.left + 3.0; x + 2.0 < bar.at(0.0); x += 5.0)
         painter.drawLine(QLineF(x - 2.0, kBarTop + kBarHeight, x + 2.0, kBarTop));
 }
 
 void paint_level_bar(QPainter& painter, const Bar& bar, const PlanStyle& style) {
-    for (double x = bar.left; x < bar.right; x += 1.0) {
-        QColor tint = style.ink.ink;
-        tint.setAlpha(static_cast<int>(kLevelTint * (x - bar.left) / (bar.right - bar.left)));
-        painter.fillRect(QRectF(x, kBarTop, 1.2, kBarHeight), tint);
-    }
+    const QColor ink = style.ink.ink;
+    paint_bar(painter, bar, [&](double level) {
+        return qRgba(ink.red(), ink.green(), ink.blue(),
+                     static_cast<int>(kLevelTint * (level - bar.low) / (bar.high - bar.low)));
+    });
 }
 }  // namespace
 

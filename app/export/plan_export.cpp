@@ -27,6 +27,7 @@ QString title_of(const Show& show) { return QString::fromStdString(show.title); 
 QByteArray pdf_bytes(const Show& show, const PlanPainter& plan) {
     QByteArray bytes;
     QBuffer buffer(&bytes);
+    if (!buffer.open(QIODevice::WriteOnly)) return {};
     QPdfWriter writer(&buffer);
     writer.setResolution(kPdfDpi);
     writer.setPageLayout(page_layout(show, plan));

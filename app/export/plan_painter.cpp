@@ -115,7 +115,7 @@ void PlanPainter::paint_loops(QPainter& painter, const PlanStyle& style) const {
 void PlanPainter::paint_labels(QPainter& painter, const PlanStyle& style) const {
     std::vector<const ObjectLook*> looks;
     for (const ObjectLook& look : looks_) looks.push_back(&look);
-    const std::vector<LabelPlace> places = placed_labels(label_wishes(looks, style));
+    const std::vector<LabelPlace> places = placed_names(show_, looks, style);
     for (std::size_t i = 0; i < places.size(); ++i)
         paint_label(painter, *looks[i], label_rect(places[i], style), style);
 }

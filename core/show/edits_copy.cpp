@@ -6,6 +6,7 @@
 
 #include "core/show/edits.h"
 #include "core/show/find.h"
+#include "core/show/limits.h"
 
 namespace howlmap {
 namespace {
@@ -156,7 +157,8 @@ int free_channel(const Show& show) {
 bool within_limits(const Show& show) {
     std::size_t all = show.mixes.size();
     for_each_placed_list(show, [&](const auto& list) { all += list.size(); });
-    return show.inputs.size() <= 256 && show.mixes.size() <= 64 && show.loudspeakers.size() <= 128 && all <= 5000;
+    return show.inputs.size() <= limits::kInputs && show.mixes.size() <= limits::kMixes &&
+           show.loudspeakers.size() <= limits::kLoudspeakers && all <= limits::kObjects;
 }
 
 Show extract(const Show& show, const Ids& ids) {

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <cmath>
-#include <functional>
 
 #include "core/show/edits.h"
+#include "core/show/limits.h"
 
 namespace howlmap {
 namespace {
-constexpr double kFarthest = 1000.0;  ///< limit of a position in a show file
+constexpr double kFarthest = limits::kPosition.high;
 
 bool has(const Ids& ids, const std::string& id) { return std::find(ids.begin(), ids.end(), id) != ids.end(); }
 

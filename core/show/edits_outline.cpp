@@ -3,11 +3,11 @@
 
 #include "core/show/edits.h"
 #include "core/show/find.h"
+#include "core/show/limits.h"
 
 namespace howlmap {
 namespace {
-constexpr std::size_t kMostCorners = 500;
-constexpr double kFarthest = 1000.0;
+constexpr double kFarthest = limits::kPosition.high;
 
 bool locked_outline(const Show& show, std::string_view id) {
     const Riser* riser = find_by_id(show.stage.risers, id);
@@ -45,7 +45,7 @@ bool move_corner(Show& show, std::string_view id, std::size_t corner, Vec2 to) {
 
 bool insert_corner(Show& show, std::string_view id, std::size_t edge, Vec2 at) {
     const Outline* outline = outline_of(show, id);
-    if (!outline || edge >= outline->size() || outline->size() >= kMostCorners || locked_outline(show, id))
+    if (!outline || edge >= outline->size() || outline->size() >= limits::kCornersMost || locked_outline(show, id))
         return false;
     Outline next = *outline;
     next.insert(next.begin() + static_cast<std::ptrdiff_t>(edge) + 1, at);
@@ -54,7 +54,8 @@ bool insert_corner(Show& show, std::string_view id, std::size_t edge, Vec2 at) {
 
 bool remove_corner(Show& show, std::string_view id, std::size_t corner) {
     const Outline* outline = outline_of(show, id);
-    if (!outline || corner >= outline->size() || outline->size() <= 3 || locked_outline(show, id)) return false;
+    if (!outline || corner >= outline->size() || outline->size() <= limits::kCornersLeast || locked_outline(show, id))
+        return false;
     Outline next = *outline;
     next.erase(next.begin() + static_cast<std::ptrdiff_t>(corner));
     return take(show, id, std::move(next));
