@@ -38,6 +38,11 @@ void PlanFurniture::paintEvent(QPaintEvent*) {
     PlanStyle style = view_.plan_scene().style();
     style.px = 1.0;
     paint_scale_bar(painter, QPointF(kMargin, height() - kMargin), view_.pixels_per_metre(), style);
+    if (view_.hasFocus()) {
+        painter.setPen(style.pen(style.ink.accent, 2.0));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRect(QRectF(rect()).adjusted(1.0, 1.0, -1.0, -1.0));
+    }
     const MapService& maps = view_.layers().maps();
     if (!maps.trouble().isEmpty()) paint_notice(painter, style, maps.trouble());
     if (maps.picture() && !maps.picture()->image.isNull()) paint_map_corner(painter, style);

@@ -94,7 +94,9 @@ void PlanScene::follow(const std::set<std::string>& touched) {
     }
     if (!same_objects) refresh_items();
     if (touched.empty()) style_.units = show.display.units;
-    if (show.stage.outline != drawn_outline_ || show.stage.surfaces != drawn_surfaces_) follow_stage();
+    if (show.stage.outline != drawn_outline_ || show.stage.surfaces != drawn_surfaces_ ||
+        stage_word_boxes(show, style_) != drawn_words_)
+        follow_stage();
     queue_labels();
     Q_EMIT objects_changed();
 }
@@ -102,6 +104,7 @@ void PlanScene::follow(const std::set<std::string>& touched) {
 void PlanScene::follow_stage() {
     drawn_outline_ = document_.show().stage.outline;
     drawn_surfaces_ = document_.show().stage.surfaces;
+    drawn_words_ = stage_word_boxes(document_.show(), style_);
     ground_->look_changed();
     edge_->look_changed();
     fit_scene_rect();

@@ -77,6 +77,7 @@ class PlanScene : public QGraphicsScene {
     GroundItem* edge_ = nullptr;
     Outline drawn_outline_;
     Surfaces drawn_surfaces_;
+    std::vector<QRectF> drawn_words_;  ///< the words around the stage make way for objects
     QTimer label_timer_;
     QString hovered_;
     bool focused_ = false;

@@ -8,7 +8,9 @@
 #include "app/canvas/drag_reading.h"
 #include "app/canvas/items/guides.h"
 #include "app/canvas/items/handles.h"
+#include "app/canvas/nudge.h"
 #include "app/canvas/overlay/plan_layers.h"
+#include "app/canvas/plan_accessible.h"
 #include "app/canvas/plan_actions.h"
 #include "app/canvas/plan_furniture.h"
 #include "app/canvas/plan_scene.h"
@@ -44,6 +46,8 @@ PlanView::PlanView(Document& document, Selection& selection, AnalysisService& an
         tr("The stage seen from above, audience at the bottom. Tab goes from object to object, arrows move."));
     scene_->set_font(font());
     scene_->set_ink(Ink::from(palette()));
+    install_plan_accessibility();
+    nudge_ = std::make_unique<Nudge>(document_);
     tools_ = std::make_unique<PlanTools>(*this);
     layers_ = new PlanLayers(*this);
     layers_->setParent(this);
@@ -130,7 +134,10 @@ void PlanView::escape() {
     selection_.clear();
 }
 
-void PlanView::mousePressEvent(QMouseEvent* event) { tools_->press(*event); }
+void PlanView::mousePressEvent(QMouseEvent* event) {
+    nudge_->finish();
+    tools_->press(*event);
+}
 void PlanView::mouseMoveEvent(QMouseEvent* event) {
     tools_->move(*event);
     read_place(event->position().toPoint());

@@ -19,6 +19,7 @@ class PlanScene;
 class PlanTools;
 class PlanFurniture;
 class PlanLayers;
+class Nudge;
 class PlanActions;
 class DragReading;
 class Guides;
@@ -100,6 +101,7 @@ class PlanView : public QGraphicsView {
     void align_selected(howlmap::AlignTo to);
     void spread_selected(howlmap::SpreadAlong along);
     void set_selected_locked(bool locked);
+    /// Nudges that follow one another soon are one step.
     void nudge_selected(howlmap::Vec2 by);
     /// Esc: gives up the drag or tool in hand; with none, selects nothing.
     void escape();
@@ -127,12 +129,19 @@ class PlanView : public QGraphicsView {
     void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
     void leaveEvent(QEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+    bool event(QEvent* event) override;
+    /// Tab goes from object to object, upstage first, and leaves the plan after the last.
+    bool focusNextPrevChild(bool next) override;
 
   private:
     void zoom_to(double pixels_per_metre, QPoint anchor);
     void show_rect(const QRectF& rect);
     void after_zoom();
     void read_place(QPoint viewport_point);
+    QPoint menu_place() const;
+    void open_context_menu(QPoint global);
     Ids selected_ids() const;
     void add_part(Show part, const QString& step, std::optional<Vec2> middle);
 
@@ -146,6 +155,7 @@ class PlanView : public QGraphicsView {
     int pastes_ = 0;  ///< how often the same clipboard was pasted: each lands a little further
     std::unique_ptr<PlanScene> scene_;
     std::unique_ptr<PlanTools> tools_;
+    std::unique_ptr<Nudge> nudge_;
     Handles* handles_ = nullptr;
     Guides* guides_ = nullptr;
     DragReading* reading_ = nullptr;

@@ -3,9 +3,11 @@
 
 #include <QCoreApplication>
 #include <QPainterPath>
+#include <algorithm>
 #include <cmath>
 #include <optional>
 
+#include "app/export/length_text.h"
 #include "core/show/placed.h"
 
 namespace howlmap::app {
@@ -13,7 +15,8 @@ namespace {
 constexpr double kLeastGridPx = 14.0;
 constexpr double kMetresPerFoot = 0.3048;
 constexpr double kWordPx = 11.0;
-constexpr double kWordGapPx = 24.0;  ///< from the edge of the stage
+constexpr double kObjectReach = 0.45;  ///< metres that an object may take to each side
+constexpr double kWordGapPx = 24.0;    ///< from the edge of the stage
 
 QPainterPath outline_path(const Outline& outline) {
     QPolygonF polygon;
@@ -25,11 +28,12 @@ QPainterPath outline_path(const Outline& outline) {
 }
 
 /// A plane as a long dash-dotted line a little longer than the stage.
-void paint_plane(QPainter& painter, const QLineF& line, const QString& name, const PlanStyle& style, double turn_deg) {
+void paint_plane(QPainter& painter, const QLineF& line, const QString& name, const PlanStyle& style, double turn_deg,
+                 double side = -1.0) {
     painter.setPen(style.pen(style.ink.soft, kThinPx, Qt::DashDotLine));
     painter.drawLine(line);
     const QPointF beside =
-        turn_deg == 0.0 ? line.p1() + QPointF(0.0, -8.0 * style.px) : line.p1() + QPointF(-8.0 * style.px, 0.0);
+        turn_deg == 0.0 ? line.p1() + QPointF(0.0, -8.0 * style.px) : line.p1() + QPointF(side * 8.0 * style.px, 0.0);
     draw_text(painter, beside, name, style, kWordPx, style.ink.soft, Anchor::left, turn_deg);
 }
 }  // namespace
@@ -95,7 +99,7 @@ void paint_stage_edge(QPainter& painter, const Show& show, const PlanStyle& styl
                     QCoreApplication::translate("Plan", "front wall"), style, 0.0);
     if (planes.left)
         paint_plane(painter, {planes.left->at, box.bottom(), planes.left->at, box.top()},
-                    QCoreApplication::translate("Plan", "left wall"), style, -90.0);
+                    QCoreApplication::translate("Plan", "left wall"), style, -90.0, 1.0);
     if (planes.right)
         paint_plane(painter, {planes.right->at, box.bottom(), planes.right->at, box.top()},
                     QCoreApplication::translate("Plan", "right wall"), style, -90.0);
@@ -116,12 +120,29 @@ double word_gap(const std::optional<Surface>& plane, double edge, const PlanStyl
     return wall < 2.0 * gap ? std::max(gap, wall + 0.6 * gap) : gap;
 }
 
+/// The middle of the front edge, or a place beside it when something stands there.
+double audience_x(const Show& show, double y, double half_word) {
+    const Box2 box = bounds_of(show.stage.outline);
+    const std::vector<Placed> objects = placed_objects(show);
+    for (const double part : {0.5, 0.35, 0.65, 0.2, 0.8}) {
+        const double x = box.low.x + (box.high.x - box.low.x) * part;
+        const bool taken = std::any_of(objects.begin(), objects.end(), [&](const Placed& object) {
+            return std::abs(object.position.x - x) < half_word + kObjectReach &&
+                   std::abs(object.position.y - y) < kObjectReach;
+        });
+        if (!taken) return x;
+    }
+    return (box.low.x + box.high.x) * 0.5;
+}
+
 std::vector<StageWord> stage_words(const Show& show, const PlanStyle& style) {
     const Box2 box = bounds_of(show.stage.outline);
     const Surfaces& planes = show.stage.surfaces;
+    const double front_y = box.low.y - word_gap(planes.front, box.low.y, style);
+    const QString audience = QCoreApplication::translate("Plan", "AUDIENCE");
+    const double half_word = text_size_px(audience, style.font, kWordPx).width() * style.px / 2.0;
     const Vec2 middle = (box.low + box.high) * 0.5;
-    return {{QCoreApplication::translate("Plan", "AUDIENCE"),
-             to_page({middle.x, box.low.y - word_gap(planes.front, box.low.y, style)}), 0.0},
+    return {{audience, to_page({audience_x(show, front_y, half_word), front_y}), 0.0},
             {QCoreApplication::translate("Plan", "UPSTAGE"),
              to_page({middle.x, box.high.y + word_gap(planes.back, box.high.y, style)}), 0.0},
             {QCoreApplication::translate("Plan", "STAGE LEFT"),
@@ -134,6 +155,24 @@ std::vector<StageWord> stage_words(const Show& show, const PlanStyle& style) {
 void paint_stage_words(QPainter& painter, const Show& show, const PlanStyle& style) {
     for (const StageWord& word : stage_words(show, style))
         draw_text(painter, word.at, word.text, style, kWordPx, style.ink.soft, Anchor::centre, word.turn_deg);
+}
+
+QString house_words(const Show& show) {
+    const double edge = bounds_of(show.stage.outline).low.y;
+    QStringList places;
+    for (const Listener& listener : show.listeners)
+        if (listener.position.y < edge - kHouseShown)
+            places.append(
+                QStringLiteral("%1 %2").arg(QString::fromStdString(listener.name.empty() ? listener.id : listener.name),
+                                            coarse_length_text(edge - listener.position.y, show.display.units)));
+    if (places.isEmpty()) return {};
+    return QCoreApplication::translate("Plan", "in the house, from the stage edge: %1")
+        .arg(places.join(QStringLiteral(", ")));
+}
+
+void paint_house_words(QPainter& painter, const Show& show, const PlanStyle& style) {
+    const StageWord audience = stage_words(show, style).front();
+    draw_text(painter, audience.at + QPointF(0.0, 16.0 * style.px), house_words(show), style, kWordPx, style.ink.soft);
 }
 
 std::vector<QRectF> stage_word_boxes(const Show& show, const PlanStyle& style) {

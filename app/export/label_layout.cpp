@@ -10,7 +10,8 @@ namespace {
 constexpr double kGap = 3.0;          ///< between object and name
 constexpr double kCell = 64.0;        ///< of the lookup grid
 constexpr double kSidePenalty = 4.0;  ///< in square pixels covered: earlier sides are preferred
-constexpr int kSides = 12, kCorners = 4;
+constexpr int kSides = 12, kCorners = 8;
+constexpr double kEdgeGap = 14.0;  ///< from a corner place inside to the one outside, the edge between them
 
 /// Rectangles found quickly by place.
 class Crowd {
@@ -68,11 +69,12 @@ QRectF beside(const QRectF& object, QSizeF size, int side) {
     return {corners[side % 2 == 0 ? 2 : 3] + away, size};
 }
 
-/// In a corner of its object: upper left, lower left, upper right, lower right.
+/// In a corner of its object: upper left, lower left, upper right, lower right; then the same just outside its edge.
 QRectF inside(const QRectF& box, QSizeF size, int corner) {
     QRectF rect(QPointF(), size);
-    rect.moveLeft(corner < 2 ? box.left() : box.right() - size.width());
-    rect.moveTop(corner % 2 == 0 ? box.top() : box.bottom() - size.height());
+    const double out = corner < 4 ? 0.0 : size.height() + kEdgeGap;
+    rect.moveLeft(corner % 4 < 2 ? box.left() : box.right() - size.width());
+    rect.moveTop(corner % 2 == 0 ? box.top() - out : box.bottom() - size.height() + out);
     return rect;
 }
 

@@ -40,6 +40,10 @@ QRectF plan_room(const QRectF& page, bool title) {
 PlanPainter::PlanPainter(const Show& show, PlanDrawing drawing)
     : show_(show), drawing_(std::move(drawing)), looks_(looks_of(show)), extent_(extent_of(show)) {
     if (drawing_.map && !drawing_.map->image.isNull()) extent_ |= drawing_.map->page;
+    // Places far out in the house are told in words.
+    std::erase_if(looks_, [this](const ObjectLook& look) {
+        return look.kind == ObjectKind::listener && !extent_.contains(look.at);
+    });
 }
 
 double PlanPainter::pixels_per_metre(double scale) { return kPixelsPerMetre / scale; }
@@ -94,6 +98,7 @@ void PlanPainter::paint_plan(QPainter& painter, const QRectF& room, double pixel
     if (drawing_.map) paint_map(painter, *drawing_.map, style, drawing_.map_opacity);
     paint_stage_edge(painter, show_, style);
     paint_stage_words(painter, show_, style);
+    if (!extent_.contains(extent_with_house(show_))) paint_house_words(painter, show_, style);
     const auto paint_kind = [&](bool risers) {
         for (const ObjectLook& look : looks_)
             if ((look.kind == ObjectKind::riser) == risers) paint_object(painter, look, style, style.ink.ink);

@@ -7,6 +7,8 @@ namespace howlmap::app {
 namespace {
 QFont sized(const QFont& font, double size_px) {
     QFont result = font;
+    result.setStyleStrategy(
+        QFont::PreferNoShaping);  // no ligatures where a script needs none: "fi" stays findable in a PDF
     result.setPixelSize(std::max(1, static_cast<int>(std::lround(size_px))));
     return result;
 }
