@@ -106,6 +106,7 @@ void fill_raster(BlockGrid& grid, const LoopTiming& timing, double steps, double
 
 BlockGrid block_grid(const LoopModel& model, const LoopTiming& timing, double steps, std::optional<double> spacing) {
     BlockGrid grid{gain_nodes(model), {}};
+    if (model.empty()) return grid;  // no path, so that no width would ever be narrow enough
     if (spacing) {
         fill_raster(grid, timing, steps, *spacing);
     } else {
