@@ -37,7 +37,7 @@ class SuspectsTest : public QObject {
   private slots:
     void aRingOfTheDrawingIsFoundFirst() {
         const Show show = two_singers();
-        const Stability stability = stability_of(LoopModel(show), true);
+        const Stability stability = stability_of(show, true);
         QVERIFY(!stability.rings.empty());
         for (std::size_t i = 0; i < std::min<std::size_t>(3, stability.rings.size()); ++i) {
             const Ring& ring = stability.rings[i];
