@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <QAbstractButton>
 #include <QAction>
 #include <QDockWidget>
 #include <QDropEvent>
@@ -9,9 +10,11 @@
 #include <QMessageBox>
 #include <QMimeData>
 #include <QStandardPaths>
+#include <QSettings>
 #include <QTemporaryDir>
 
 #include "app/panels/panel_table.h"
+#include "app/settings/preferences.h"
 #include "app/window/about.h"
 #include "app/window/action_table.h"
 #include "app/window/dock_layout.h"
