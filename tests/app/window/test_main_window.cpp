@@ -151,6 +151,10 @@ class TestMainWindow : public QObject {
         MainWindow window;
         QMimeData data;
         data.setUrls({QUrl::fromLocalFile(path("dropped.howlmap"))});
+        // A drop goes to whatever took the drag that came in before it.
+        QDragEnterEvent enter({10, 10}, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+        QApplication::sendEvent(&window, &enter);
+        QVERIFY(enter.isAccepted());
         QDropEvent drop({10, 10}, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
         QApplication::sendEvent(&window, &drop);
         QCOMPARE(window.document().show().title, std::string("dropped"));
