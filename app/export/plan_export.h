@@ -2,6 +2,7 @@
 // The plan as the bytes of a file.
 #pragma once
 #include <QByteArray>
+#include <QImage>
 #include <QSize>
 #include <optional>
 
@@ -23,5 +24,9 @@ std::optional<PlanFormat> plan_format_of(const QString& file_name);
 /// Bytes of the plan; empty when the picture could not be made. Text stays text in SVG and PDF. Needs an application
 /// object with fonts.
 QByteArray plan_bytes(const Show& show, const PlanDrawing& drawing, const PlanFile& file);
+
+/// A part of a show without a page: its objects with their names, to scale. For the clipboard.
+QByteArray objects_svg(const Show& part, const PlanDrawing& drawing);
+QImage objects_image(const Show& part, const PlanDrawing& drawing);
 
 }  // namespace howlmap::app
