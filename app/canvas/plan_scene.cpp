@@ -188,7 +188,7 @@ void PlanScene::lay_out_labels() {
         looks.push_back(&looks_[id]);
         last[id] = labels_[id]->side();
     }
-    const std::vector<LabelPlace> places = placed_names(document_.show(), looks, style_, last);
+    const std::vector<LabelPlace> places = placed_names(document_.show(), looks, style_, last, true);
     for (std::size_t i = 0; i < places.size(); ++i)
         labels_[looks[i]->id]->set_place(label_rect(places[i], style_), places[i].side);
 }

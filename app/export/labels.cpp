@@ -12,24 +12,25 @@ QRectF to_px(const QRectF& page, double px) {
     return {page.x() / px, page.y() / px, page.width() / px, page.height() / px};
 }
 
-LabelWish wish_of(const ObjectLook& look, const PlanStyle& style, int last) {
+LabelWish wish_of(const ObjectLook& look, const PlanStyle& style, int last, bool may_hide) {
     const bool shown = !look.label.isEmpty() && 1.0 / style.px > kHideBelowPx;
     const QSizeF size = shown ? text_size_px(look.label, style.font, kLabelPx) : QSizeF();
     const QRectF object = to_px(bounds_of(look, style), style.px);
-    if (look.kind != ObjectKind::riser) return {object, {}, size, last};
-    return {{},
-            to_px(look.outline.boundingRect(), style.px).adjusted(kCornerPx, kCornerPx, -kCornerPx, -kCornerPx),
-            size,
-            last};
+    const bool secondary = look.kind == ObjectKind::riser || look.kind == ObjectKind::mark;
+    if (look.kind != ObjectKind::riser) return {object, {}, size, last, secondary, secondary && may_hide};
+    return {
+        {},        to_px(look.outline.boundingRect(), style.px).adjusted(kCornerPx, kCornerPx, -kCornerPx, -kCornerPx),
+        size,      last,
+        secondary, may_hide};
 }
 }  // namespace
 
 std::vector<LabelPlace> placed_names(const Show& show, const std::vector<const ObjectLook*>& looks,
-                                     const PlanStyle& style, const QHash<QString, int>& last) {
+                                     const PlanStyle& style, const QHash<QString, int>& last, bool may_hide) {
     std::vector<LabelWish> wishes;
     wishes.reserve(looks.size());
-    for (const ObjectLook* look : looks) wishes.push_back(wish_of(*look, style, last.value(look->id, -1)));
-    for (const QRectF& words : stage_word_boxes(show, style)) wishes.push_back({to_px(words, style.px), {}, {}, -1});
+    for (const ObjectLook* look : looks) wishes.push_back(wish_of(*look, style, last.value(look->id, -1), may_hide));
+    for (const QRectF& words : stage_word_boxes(show, style)) wishes.push_back({to_px(words, style.px), {}, {}});
     std::vector<LabelPlace> places = placed_labels(wishes);
     places.resize(looks.size());
     return places;

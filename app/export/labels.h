@@ -12,9 +12,10 @@ namespace howlmap::app {
 inline constexpr double kLabelPx = 12.0;
 
 /// Places of the names of all objects, in the same order; the words around the stage are kept clear. `last` holds the
-/// sides taken before.
+/// sides taken before. With `may_hide` names of risers and marks give way where there is no room.
 std::vector<LabelPlace> placed_names(const Show& show, const std::vector<const ObjectLook*>& looks,
-                                     const PlanStyle& style, const QHash<QString, int>& last = {});
+                                     const PlanStyle& style, const QHash<QString, int>& last = {},
+                                     bool may_hide = false);
 /// A place in pixels brought to the page.
 QRectF label_rect(const LabelPlace& place, const PlanStyle& style);
 /// The name, inside its place on the page.
