@@ -11,8 +11,13 @@ namespace howlmap::app {
 
 inline constexpr double kLabelPx = 12.0;
 
+struct NameOptions {
+    bool may_hide = false;                    ///< names of risers and marks give way where there is no room
+    QHash<QString, QSizeF>* sizes = nullptr;  ///< of names in pixels, kept from one call to the next for the same font
+};
+
 /// Places of the names of all objects, in the same order; the words around the stage are kept clear. `last` holds the
-/// sides taken before. With `may_hide` names of risers and marks give way where there is no room.
+/// sides taken before.
 std::vector<LabelPlace> placed_names(const Show& show, const std::vector<const ObjectLook*>& looks,
                                      const PlanStyle& style, const QHash<QString, int>& last = {},
                                      bool may_hide = false);
