@@ -34,7 +34,8 @@ LabelWish wish_of(const ObjectLook& look, const PlanStyle& style, int last, cons
 }  // namespace
 
 std::vector<LabelPlace> placed_names(const Show& show, const std::vector<const ObjectLook*>& looks,
-                                     const PlanStyle& style, const QHash<QString, int>& last, NameOptions options) {
+                                     const PlanStyle& style, const QHash<QString, int>& last,
+                                     const NameOptions& options) {
     std::vector<LabelWish> wishes;
     wishes.reserve(looks.size());
     for (const ObjectLook* look : looks) wishes.push_back(wish_of(*look, style, last.value(look->id, -1), options));

@@ -20,7 +20,7 @@ struct NameOptions {
 /// sides taken before.
 std::vector<LabelPlace> placed_names(const Show& show, const std::vector<const ObjectLook*>& looks,
                                      const PlanStyle& style, const QHash<QString, int>& last = {},
-                                     bool may_hide = false);
+                                     const NameOptions& options = {});
 /// A place in pixels brought to the page.
 QRectF label_rect(const LabelPlace& place, const PlanStyle& style);
 /// The name, inside its place on the page.
