@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "app/canvas/plan_view.h"
+#include "app/panels/cures/cures_panel.h"
 #include "app/panels/ears/ears_panel.h"
 #include "app/panels/inputs/inputs_panel.h"
 #include "app/panels/inspector/inspector_panel.h"
@@ -49,6 +50,9 @@ std::span<const PanelEntry> panel_table() {
         {"loops", QT_TRANSLATE_NOOP("panels", "Loops"),
          QT_TRANSLATE_NOOP("panels", "What rings first, worst first, and who makes it."), "Alt+2",
          Qt::RightDockWidgetArea, make<LoopsPanel>},
+        {"cures", QT_TRANSLATE_NOOP("panels", "Cures"),
+         QT_TRANSLATE_NOOP("panels", "What to do about it, best first, at equal loudness."), "Alt+3",
+         Qt::RightDockWidgetArea, make<CuresPanel>},
         {"inspector", QT_TRANSLATE_NOOP("panels", "Inspector"),
          QT_TRANSLATE_NOOP("panels", "Every property of what is selected."), "Alt+4", Qt::RightDockWidgetArea,
          make<InspectorPanel>},

@@ -15,10 +15,11 @@
 namespace howlmap {
 namespace {
 
-constexpr double kLeastShare = 0.2;
+constexpr double kLeastShare = 0.2, kLeastOfLargest = 0.5;
 constexpr double kFarthest_db = 6.0;  // what moving to the end of the tolerance costs in rank
 constexpr double kWidest = 0.35;      // of the frequency: no ring is looked for farther away
-constexpr double kRange = 1000.0;     // rings down to 60 dB below the first
+constexpr double kRange = 31.6;       // rings down to 30 dB below the strongest near by
+constexpr std::size_t kEnough = 60;   // of them
 constexpr std::size_t kMost = 10;
 
 struct Candidate {
@@ -44,11 +45,10 @@ std::vector<Ring> rings_near(const LoopModel& model, double hz, const Job& job) 
     std::erase_if(grid, [&](double f) { return std::abs(f - hz) > kWidest * hz; });
     if (grid.size() < 2) return {};
     const Sweep swept = sweep(model, {}, std::move(grid), job);
+    if (job.cancelled()) return {};
     const Loci loci{[&](double f) { return model.small_matrix(model.factors(f)); }, timing.common_s};
     std::vector<Ring> rings;
-    const std::vector<LociPoint> exact;  // none sampled: computed exactly where needed
-    const SampledLoci sampled{swept.hz, swept.bounds, exact};
-    for (const Crossing& crossing : find_crossings(loci, sampled, kRange, kMostCrossings, job))
+    for (const Crossing& crossing : find_crossings(loci, {swept.hz, swept.bounds, swept.points}, kRange, kEnough, job))
         if (auto ring = ring_at(model, crossing)) rings.push_back(std::move(*ring));
     return rings;
 }
@@ -56,7 +56,8 @@ std::vector<Ring> rings_near(const LoopModel& model, double hz, const Job& job) 
 void consider(std::vector<Candidate>& candidates, const Show& show, const Ring& ring, const Share& share, double hz) {
     const Input* input = find_by_id(show.inputs, share.input);
     const Loudspeaker* loudspeaker = find_by_id(show.loudspeakers, share.loudspeaker);
-    if (!input || !loudspeaker || share.share < kLeastShare) return;
+    if (!input || !loudspeaker || share.share < std::min(kLeastShare, kLeastOfLargest * ring.shares.front().share))
+        return;
     const double away = std::abs(ring.hz - hz) / reach_hz(show, *input, *loudspeaker, hz);
     if (away > 1.0) return;
     candidates.push_back(

@@ -45,7 +45,7 @@ class HearFileTest : public QObject {
         QTemporaryDir dir;
         const std::filesystem::path path = dir.filePath(QStringLiteral("out.wav")).toStdString();
         const Show show = small_show();
-        const Stability stability = stability_of(LoopModel(show), true);
+        const Stability stability = stability_of(show, true);
         HearOptions options;
         options.raise_db = *stability.margin_db + 1.0;
         options.seconds = 6.0;
@@ -67,7 +67,7 @@ class HearFileTest : public QObject {
     void aboveTheMarginItDies() {
         QTemporaryDir dir;
         HearOptions options;
-        options.raise_db = *stability_of(LoopModel(small_show()), false).margin_db - 2.0, options.seconds = 4.0;
+        options.raise_db = *stability_of(small_show(), false).margin_db - 2.0, options.seconds = 4.0;
         const auto result = hear(small_show(), options, dir.filePath(QStringLiteral("out.wav")).toStdString());
         QVERIFY(result.has_value());
         QVERIFY(*result->growth_db_per_s < 0.0);

@@ -172,11 +172,11 @@ class HearTest : public QObject {
         QFETCH(QString, name);
         QFETCH(double, beyond);
         const Show show = show_named(name);
-        const auto margin = stability_of(LoopModel(show), false).margin_db;
+        const auto margin = stability_of(show, false).margin_db;
         QVERIFY(margin.has_value());
         const double raise = *margin + beyond;
         const Show up = raised(show, raise);
-        const Stability predicted = stability_of(LoopModel(up), true);
+        const Stability predicted = stability_of(up, true);
         QVERIFY(!predicted.rings.empty());
         // Of rings that stand close together the one that grows fastest wins, which need not be the strongest.
         const Ring& ring =
@@ -199,7 +199,7 @@ class HearTest : public QObject {
 
     void growsBendsAndStaysBelowHalf() {
         const Show show = singer();
-        const double margin = *stability_of(LoopModel(show), false).margin_db;
+        const double margin = *stability_of(show, false).margin_db;
         HearOptions options;
         options.raise_db = margin + 0.5;
         auto sound = LoopSound::prepare(show, options);
@@ -223,7 +223,7 @@ class HearTest : public QObject {
 
     void diesAwayAboveTheMargin() {
         const Show show = singer();
-        const double margin = *stability_of(LoopModel(show), false).margin_db;
+        const double margin = *stability_of(show, false).margin_db;
         HearOptions options;
         options.raise_db = margin - 3.0;
         auto sound = LoopSound::prepare(show, options);
@@ -236,7 +236,7 @@ class HearTest : public QObject {
 
     void turningUpWhileItPlays() {
         const Show show = bare();
-        const double margin = *stability_of(LoopModel(show), false).margin_db;
+        const double margin = *stability_of(show, false).margin_db;
         HearOptions options;
         options.raise_db = margin - 6.0, options.seconds = 1.0;
         auto sound = LoopSound::prepare(show, options);

@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/panels/cures/cure_text.h"
+
+#include <QCoreApplication>
+
+#include "app/settings/figures.h"
+
+namespace howlmap::app {
+namespace {
+
+QString text(const char* english) { return QCoreApplication::translate("cures", english); }
+
+const char* kind_name(CureKind kind) {
+    switch (kind) {
+        case CureKind::aim_microphone:
+            return QT_TRANSLATE_NOOP("cures", "Aim the microphone");
+        case CureKind::move_microphone:
+            return QT_TRANSLATE_NOOP("cures", "Move the microphone");
+        case CureKind::closer_to_source:
+            return QT_TRANSLATE_NOOP("cures", "Closer to the source");
+        case CureKind::change_pattern:
+            return QT_TRANSLATE_NOOP("cures", "Another pattern");
+        case CureKind::move_loudspeaker:
+            return QT_TRANSLATE_NOOP("cures", "Move the loudspeaker");
+        case CureKind::aim_loudspeaker:
+            return QT_TRANSLATE_NOOP("cures", "Aim the loudspeaker");
+        case CureKind::graphic_bands:
+            return QT_TRANSLATE_NOOP("cures", "Pull bands");
+        case CureKind::narrow_notches:
+            return QT_TRANSLATE_NOOP("cures", "Narrow notches");
+        case CureKind::high_pass:
+            return QT_TRANSLATE_NOOP("cures", "High-pass");
+        case CureKind::input_polarity:
+            return QT_TRANSLATE_NOOP("cures", "Turn polarity");
+        case CureKind::mix_polarity:
+            return QT_TRANSLATE_NOOP("cures", "Turn polarity of the mix");
+        case CureKind::cover_sound_holes:
+            return QT_TRANSLATE_NOOP("cures", "Cover the sound holes");
+        case CureKind::remove_send:
+            return QT_TRANSLATE_NOOP("cures", "Take out of the mix");
+        case CureKind::in_ears:
+            return QT_TRANSLATE_NOOP("cures", "In-ears");
+        case CureKind::turn_down:
+            return QT_TRANSLATE_NOOP("cures", "Turn down");
+    }
+    return "";
+}
+
+QString paragraph(const std::string& words) {
+    return words.empty() ? QString()
+                         : QStringLiteral("<p style=\"margin:2px 0\">%1</p>").arg(qstr(words).toHtmlEscaped());
+}
+
+QString row(const QString& what, const QString& before, const QString& after) {
+    return QStringLiteral(
+               "<tr><td>%1&nbsp;&nbsp;</td><td align=\"right\">%2&nbsp;&nbsp;</td><td "
+               "align=\"right\"><b>%3</b></td></tr>")
+        .arg(what, before, after);
+}
+
+}  // namespace
+
+QString gain_or_dash(std::optional<double> db) { return db ? gain_text(*db) : QStringLiteral("–"); }
+
+QString cure_title(const Show& show, const Cure& cure) {
+    const QString kind = text(kind_name(cure.kind));
+    return cure.objects.empty() ? kind : QStringLiteral("%1: %2").arg(kind, name_text(show, cure.objects.front()));
+}
+
+QString cure_words(const Cure& cure) {
+    QString words =
+        QStringLiteral("<p style=\"margin:2px 0\"><b>%1</b></p>").arg(qstr(cure.instruction).toHtmlEscaped());
+    return words + paragraph(cure.buys) + paragraph(cure.loses) + paragraph(cure.caution);
+}
+
+QString cure_figures(const Margins& before, const Cure& cure) {
+    QString rows = row({}, text(QT_TRANSLATE_NOOP("cures", "now")), text(QT_TRANSLATE_NOOP("cures", "then")));
+    rows += row(text(QT_TRANSLATE_NOOP("cures", "Margin to count on")), margin_text(before.margin_p05_db),
+                margin_text(cure.margins_after.margin_p05_db));
+    rows += row(text(QT_TRANSLATE_NOOP("cures", "Margin as drawn")), margin_text(before.margin_db),
+                margin_text(cure.margins_after.margin_db));
+    rows += row(text(QT_TRANSLATE_NOOP("cures", "Change of tone")), {}, gain_text(cure.tone_cost_db));
+    rows += row(text(QT_TRANSLATE_NOOP("cures", "Change of loudness")), {}, gain_text(cure.loudness_change_db));
+    const QString ring = cure.worst_after
+                             ? QStringLiteral("%1 %2").arg(hz_text(cure.worst_after->hz), qstr(cure.worst_after->note))
+                             : text(QT_TRANSLATE_NOOP("cures", "nothing"));
+    rows += row(text(QT_TRANSLATE_NOOP("cures", "Rings first")), {}, ring);
+    return QStringLiteral("<table>%1</table>").arg(rows);
+}
+
+QString plan_words(const CureReport& report) {
+    const Plan& plan = report.plan;
+    if (plan.steps.empty())
+        return paragraph(
+            plan.reason.empty()
+                ? text(QT_TRANSLATE_NOOP("cures", "The target is reached: no plan is needed.")).toStdString()
+                : plan.reason);
+    QString steps;
+    for (const Cure& step : plan.steps)
+        steps += QStringLiteral("<li>%1</li>").arg(qstr(step.instruction).toHtmlEscaped());
+    return QStringLiteral("<ol style=\"margin:2px 0 2px -20px\">%1</ol>").arg(steps) + paragraph(plan.reason);
+}
+
+}  // namespace howlmap::app
