@@ -35,13 +35,13 @@ BlockScan::BlockScan(const BlockModel& shared)
     if (shared.room()) room_.emplace(*shared.room());
 }
 
-std::optional<DrawnMargin> BlockScan::margin(std::uint64_t draw) {
+std::optional<DrawnMargin> BlockScan::margin(std::uint64_t draw, double least) {
     const DrawNumbers numbers(shared_->model().show().tolerance.seed, draw);
     shared_->plan().draw(numbers, stance_);
     placement_.set(stance_);
     wiring_.sends = stance_.sends;
     if (room_) room_->set(numbers, shared_->plan().layout().room, stance_.phases);
-    best_ = {0.0, kLeastLoop};
+    best_ = {0.0, least};
     surveyed_.assign(shared_->survey().parts.size(), false);
     bounds_.order(placement_, wiring_, intervals_);
     for (const IntervalBounds::Entry& interval : intervals_) {

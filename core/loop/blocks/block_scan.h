@@ -7,6 +7,7 @@
 #include "core/loop/blocks/block_model.h"
 #include "core/loop/blocks/block_spectrum.h"
 #include "core/loop/blocks/interval_bounds.h"
+#include "core/loop/crossings.h"
 #include "core/loop/locus_step.h"
 #include "core/loop/tolerance.h"
 
@@ -17,8 +18,8 @@ class BlockScan {
   public:
     explicit BlockScan(const BlockModel& shared);
     /// Strongest crossing of a draw, its size to about 0.01 dB and its frequency to a hundredth of a step. Absent below
-    /// -60 dB.
-    std::optional<DrawnMargin> margin(std::uint64_t draw);
+    /// -60 dB, and where nothing is larger than `least` (a loop gain, 0.001 or more): the more is asked, the faster.
+    std::optional<DrawnMargin> margin(std::uint64_t draw, double least = kLeastLoop);
 
   private:
     struct Found {
