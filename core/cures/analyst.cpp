@@ -10,6 +10,8 @@
 namespace howlmap::cures {
 namespace {
 constexpr int kScreeningDraws = 64;
+// Of a normal distribution this far from its 5th percentile to its median lies about the 12th.
+constexpr double kLikely = 0.3;
 
 template <class Value>
 const Value* find(const std::vector<std::pair<Show, Value>>& all, const Show& show) {
@@ -25,21 +27,26 @@ std::optional<Findings> Analyst::full(const Show& show) {
     if (job_.cancelled()) return std::nullopt;
     findings.margins.margin_db = stability.margin_db;
     if (stability.margin_hz) findings.worst = WorstAfter{*stability.margin_hz, note_of(*stability.margin_hz).name};
-    const auto draws = tolerance_figures(show, job_);
-    if (!draws) return std::nullopt;
-    findings.margins.margin_p05_db = draws->margin_p05_db;
+    const Screened few = screened(show);
+    const auto all = margin_to_count_on(show, few.likely_db, job_);
+    if (!all) return std::nullopt;
+    findings.margins.margin_p05_db = all->margin_db;
     known_.emplace_back(show, findings);
     return findings;
 }
 
-double Analyst::screened_db(const Show& show) {
-    if (const double* known = find(screened_, show)) return *known;
+double Analyst::screened_db(const Show& show) { return screened(show).margin_db; }
+
+Analyst::Screened Analyst::screened(const Show& show) {
+    if (const Screened* known = find(screened_, show)) return *known;
     Show few = show;
     few.tolerance.draws = std::min(few.tolerance.draws, kScreeningDraws);
     const auto draws = tolerance_figures(few, job_);
-    const double margin = draws && draws->margin_p05_db ? *draws->margin_p05_db : kNoLoopDb;
-    if (draws) screened_.emplace_back(show, margin);
-    return margin;
+    if (!draws || !draws->margin_p05_db) return {kNoLoopDb, kNoLoopDb};
+    const double p05 = *draws->margin_p05_db, p50 = draws->margin_p50_db.value_or(p05);
+    const Screened screened{p05, p05 + kLikely * (p50 - p05)};
+    screened_.emplace_back(show, screened);
+    return screened;
 }
 
 }  // namespace howlmap::cures

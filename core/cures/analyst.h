@@ -29,9 +29,15 @@ class Analyst {
     double screened_db(const Show& show);
 
   private:
+    struct Screened {
+        double margin_db = kNoLoopDb;
+        double likely_db = kNoLoopDb;  ///< somewhat more than 5 draws of 100 fall below it
+    };
+    Screened screened(const Show& show);
+
     const Job& job_;
     std::vector<std::pair<Show, Findings>> known_;
-    std::vector<std::pair<Show, double>> screened_;
+    std::vector<std::pair<Show, Screened>> screened_;
 };
 
 }  // namespace howlmap::cures
