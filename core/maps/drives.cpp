@@ -10,13 +10,29 @@
 
 namespace howlmap::maps {
 namespace {
-/// Values of a drive function at a list of frequencies, by frequency, then end.
-std::vector<Complex> values_at(const DriveFunction& function, const std::vector<double>& hz, const Range& range,
-                               const Job& job) {
-    std::vector<Complex> values(hz.size() * function.values());
-    tbb::parallel_for(tbb::blocked_range<std::size_t>(0, hz.size(), 16), [&](const auto& part) {
-        for (std::size_t i = part.begin(); i < part.end() && !job.cancelled(); ++i)
-            if (range.holds(hz[i])) function.at(hz[i], values.data() + i * function.values());
+/// Values of a drive function at all fine frequencies, by frequency, then value; 0 outside the range.
+std::vector<Complex> fine_values(const DriveFunction& function, const Range& range, const Job& job) {
+    const FineGrid& grid = fine_grid();
+    const std::size_t stride = function.values();
+    std::vector<Complex> values(grid.hz.size() * stride);
+    tbb::parallel_for(tbb::blocked_range<std::size_t>(0, grid.octets.size(), 8), [&](const auto& part) {
+        for (std::size_t o = part.begin(); o < part.end() && !job.cancelled(); ++o) {
+            Complex* octet = values.data() + o * kOctet * stride;
+            if (!range.holds(grid.octets[o].hz(0)) && !range.holds(grid.octets[o].hz(kOctet - 1))) continue;
+            function.fine(o, octet);
+            for (std::size_t i = 0; i < kOctet; ++i)
+                if (!range.holds(grid.octets[o].hz(i))) std::fill_n(octet + i * stride, stride, Complex(0.0));
+        }
+    });
+    return values;
+}
+
+/// The same at blocks of 16 frequencies, two octets each.
+std::vector<Complex> block_values(const DriveFunction& function, const std::vector<Octet>& octets, const Job& job) {
+    const std::size_t stride = function.values();
+    std::vector<Complex> values(octets.size() * kOctet * stride);
+    tbb::parallel_for(std::size_t{0}, octets.size(), [&](std::size_t o) {
+        if (!job.cancelled()) function.near(octets[o], values.data() + o * kOctet * stride);
     });
     return values;
 }
@@ -27,20 +43,14 @@ void set_waves(Drives& drives, double speed) {
     for (const double hz : fine_grid().hz) drives.fine_waves.push_back(static_cast<float>(hz / speed));
 }
 
-/// What the kernels take a bin's frequency to be, exactly.
-double swept_hz(const Drives& drives, int bin, double speed) {
-    return std::ldexp(static_cast<double>(drives.base_waves[static_cast<std::size_t>(bin % kBinsPerOctave)]),
-                      bin / kBinsPerOctave) *
-           speed;
-}
-
 void set_swept(Drives::Of& of, const std::vector<Complex>& values, std::size_t at, std::size_t stride, double scale) {
     of.swept.assign(static_cast<std::size_t>(kBins) * 2, 0.0f);
     for (int bin = 0; bin <= kLastBin; ++bin) {
         const BinPlace place = place_of(bin);
         const auto to =
             static_cast<std::size_t>((place.column * kOctavesSwept + place.octave) * 2 * kBlock + place.lane);
-        const Complex value = scale * values[static_cast<std::size_t>(bin) * stride + at];
+        const auto fine = static_cast<std::size_t>(fine_grid().of_bin[static_cast<std::size_t>(bin)]);
+        const Complex value = scale * values[fine * stride + at];
         of.swept[to] = static_cast<float>(value.real());
         of.swept[to + kBlock] = static_cast<float>(value.imag());
     }
@@ -68,63 +78,71 @@ void set_narrow(Drives::Of& of, const std::vector<Complex>& values, std::size_t 
         }
 }
 
-NarrowBlock narrow_block(const std::vector<double>& hz, std::size_t first, double speed) {
+NarrowBlock narrow_block(const Octet& low, const Octet& high, double speed) {
     NarrowBlock block;
-    const double middle = hz[first + kBlock / 2];
-    block.bin = std::clamp(static_cast<int>(std::lround(kBinsPerOctave * std::log2(middle / kLowestHz))), 0, kLastBin);
+    block.bin =
+        std::clamp(static_cast<int>(std::lround(kBinsPerOctave * std::log2(high.low_hz / kLowestHz))), 0, kLastBin);
     for (std::size_t lane = 0; lane < kBlock; ++lane) {
-        block.waves[lane] = static_cast<float>(hz[first + lane] / speed);
-        block.bins[lane] = static_cast<float>(kBinsPerOctave * std::log2(hz[first + lane] / kLowestHz));
+        const double hz = lane < kOctet ? low.hz(lane) : high.hz(lane - kOctet);
+        block.waves[lane] = static_cast<float>(hz / speed);
+        block.bins[lane] = static_cast<float>(kBinsPerOctave * std::log2(hz / kLowestHz));
     }
     return block;
 }
 
-/// Frequencies of all narrow blocks, 16 each: of the one that is asked for, or around the sharp peaks.
-std::vector<double> narrow_frequencies(const DriveFunction& function, const Range& range,
-                                       const std::vector<Complex>& fine, const Job& job) {
-    if (range.single()) return std::vector<double>(kBlock, range.low_hz);
+/// Octets of all narrow blocks, two each: of the one frequency that is asked for, or around the sharp peaks.
+std::vector<Octet> narrow_octets(const DriveFunction& function, const Range& range, const std::vector<Complex>& fine,
+                                 const Job& job) {
+    if (range.single()) return std::vector<Octet>(2, octet_at(range.low_hz, 0.0));
     return around_sharp_peaks(function, range, fine, job);
 }
 
-/// Fills one kind of table for all ends and for the constant part.
+/// Fills one kind of table for everything that a drive function gives, in its order.
 template <class Set>
-void for_all(Drives& drives, std::size_t stride, Set set) {
-    for (std::size_t i = 0; i < drives.ends.size(); ++i) set(drives.ends[i], i, 0.5);
-    if (drives.offset) set(*drives.offset, stride - 1, 1.0);
+void for_all(Drives& drives, Set set) {
+    std::size_t at = 0;
+    for (Drives::Of& of : drives.ends) set(of, at++, 0.5);
+    if (drives.offset) set(*drives.offset, at++, 1.0);
+    for (Drives::Of& of : drives.divisor_ends) set(of, at++, 0.5);
+    if (drives.divisor_offset) set(*drives.divisor_offset, at++, 1.0);
 }
 }  // namespace
+
+DriveFunction drives_by_frequency(std::size_t ends, std::function<void(double hz, Complex* drives)> at) {
+    DriveFunction function;
+    function.ends = ends;
+    function.near = [ends, at](const Octet& octet, Complex* drives) {
+        for (std::size_t i = 0; i < kOctet; ++i) at(octet.hz(i), drives + i * ends);
+    };
+    function.fine = [near = function.near](std::size_t octet, Complex* drives) {
+        near(fine_grid().octets[octet], drives);
+    };
+    return function;
+}
 
 Drives tabulate(const DriveFunction& function, const Range& range, double speed, const Job& job) {
     Drives drives;
     drives.ends.resize(function.ends);
     if (function.offset) drives.offset.emplace();
+    if (function.divisor) {
+        drives.divisor_ends.resize(function.ends);
+        drives.divisor_offset.emplace();
+    }
     const std::size_t stride = function.values();
     set_waves(drives, speed);
     std::vector<Complex> fine;
     if (!range.single()) {
-        std::vector<double> hz(kLastBin + 1);
-        for (int bin = 0; bin <= kLastBin; ++bin) {
-            hz[static_cast<std::size_t>(bin)] = swept_hz(drives, bin, speed);
-            if (range.holds(hz[static_cast<std::size_t>(bin)]))
-                drives.columns[static_cast<std::size_t>(place_of(bin).column)] = true;
-        }
-        const auto swept = values_at(function, hz, range, job);
-        for_all(drives, stride,
-                [&](Drives::Of& of, std::size_t at, double scale) { set_swept(of, swept, at, stride, scale); });
-        hz.resize(drives.fine_waves.size());
-        for (std::size_t k = 0; k < hz.size(); ++k) hz[k] = static_cast<double>(drives.fine_waves[k]) * speed;
-        fine = values_at(function, hz, range, job);
-        for_all(drives, stride,
-                [&](Drives::Of& of, std::size_t at, double scale) { set_fine(of, fine, at, stride, scale); });
+        for (int bin = 0; bin <= kLastBin; ++bin)
+            if (range.holds(bin_hz(bin))) drives.columns[static_cast<std::size_t>(place_of(bin).column)] = true;
+        fine = fine_values(function, range, job);
+        for_all(drives, [&](Drives::Of& of, std::size_t at, double scale) { set_swept(of, fine, at, stride, scale); });
+        for_all(drives, [&](Drives::Of& of, std::size_t at, double scale) { set_fine(of, fine, at, stride, scale); });
     }
-    std::vector<double> hz = narrow_frequencies(function, range, fine, job);
-    for (std::size_t first = 0; first < hz.size(); first += kBlock)
-        drives.narrow.push_back(narrow_block(hz, first, speed));
-    for (std::size_t i = 0; i < hz.size(); ++i)
-        hz[i] = static_cast<double>(drives.narrow[i / kBlock].waves[i % kBlock]) * speed;
-    const auto narrow = values_at(function, hz, range, job);
-    for_all(drives, stride,
-            [&](Drives::Of& of, std::size_t at, double scale) { set_narrow(of, narrow, at, stride, scale); });
+    const std::vector<Octet> octets = narrow_octets(function, range, fine, job);
+    for (std::size_t o = 0; o < octets.size(); o += 2)
+        drives.narrow.push_back(narrow_block(octets[o], octets[o + 1], speed));
+    const auto narrow = block_values(function, octets, job);
+    for_all(drives, [&](Drives::Of& of, std::size_t at, double scale) { set_narrow(of, narrow, at, stride, scale); });
     return drives;
 }
 

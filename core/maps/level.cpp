@@ -58,13 +58,13 @@ class LevelMapper : public Mapper {
 };
 }  // namespace
 
-MapperResult level_mapper(const Show& show, const MapRequest& request, TableStore& store, const Job&) {
+MapperResult level_mapper(const Show& show, const MapRequest& request, MapSession& session, const Job&) {
     const Mix* mix = nullptr;
     if (request.kind == MapKind::level) {
         mix = find_by_id(show.mixes, request.id);
         if (!mix) return error(MapError::Reason::unknown_id, "There is no mix \"" + request.id + "\".");
     }
-    return std::make_unique<LevelMapper>(show, mix, request.options.band, store);
+    return std::make_unique<LevelMapper>(show, mix, request.options.band, session.store);
 }
 
 }  // namespace howlmap::maps

@@ -40,14 +40,14 @@ Range range_of(const MapOptions& options) {
     return {std::max(kLowestHz, centre / half), std::min(kHighestHz, centre * half)};
 }
 
-MapperResult mapper_for(const Show& show, const MapRequest& request, TableStore& store, const Job& job) {
+MapperResult mapper_for(const Show& show, const MapRequest& request, MapSession& session, const Job& job) {
     switch (request.kind) {
         case MapKind::feedback:
-            return feedback_mapper(show, request, store, job);
+            return feedback_mapper(show, request, session, job);
         case MapKind::loudspeaker:
-            return loudspeaker_mapper(show, request, store, job);
+            return loudspeaker_mapper(show, request, session, job);
         default:
-            return level_mapper(show, request, store, job);
+            return level_mapper(show, request, session, job);
     }
 }
 
@@ -59,28 +59,23 @@ std::vector<double> sharp_frequencies(const std::vector<const Directivity*>& dir
     return {all.begin(), all.end()};
 }
 
-DrivenField::DrivenField(const std::vector<FixedEnd>& ends, const std::vector<const Directivity*>& directivities,
-                         const Drives& drives, TableStore& store, double speed) {
-    field.ends = ends;
-    connect(drives);
-    for (std::size_t i = 0; i < field.ends.size(); ++i)
-        set_axis(field.ends[i], *directivities[i], drives, store, speed);
+namespace {
+void connect(FixedEnd& end, const Drives::Of& of) {
+    end.weights = of.swept.data();
+    end.fine_re = of.fine_re.data();
+    end.fine_im = of.fine_im.data();
+    end.narrow = of.narrow.data();
 }
 
-void DrivenField::connect(const Drives& drives) {
-    for (std::size_t i = 0; i < field.ends.size(); ++i) {
-        const Drives::Of& of = drives.ends[i];
-        FixedEnd& end = field.ends[i];
-        end.weights = of.swept.data();
-        end.fine_re = of.fine_re.data();
-        end.fine_im = of.fine_im.data();
-        end.narrow = of.narrow.data();
-    }
-    if (drives.offset) {
-        field.offset = drives.offset->swept.data();
-        field.offset_fine_re = drives.offset->fine_re.data();
-        field.offset_fine_im = drives.offset->fine_im.data();
-        field.offset_narrow = drives.offset->narrow.data();
+/// Points a field at its drives: weights of the ends, constant part, frequencies.
+void connect(Field& field, const Drives& drives, const std::vector<Drives::Of>& ends,
+             const std::optional<Drives::Of>& offset) {
+    for (std::size_t i = 0; i < field.ends.size(); ++i) connect(field.ends[i], ends[i]);
+    if (offset) {
+        field.offset = offset->swept.data();
+        field.offset_fine_re = offset->fine_re.data();
+        field.offset_fine_im = offset->fine_im.data();
+        field.offset_narrow = offset->narrow.data();
     }
     field.base_waves = drives.base_waves;
     field.columns = drives.columns;
@@ -89,6 +84,22 @@ void DrivenField::connect(const Drives& drives) {
     field.narrow = drives.narrow;
     field.sweep = field.refine = drives.columns[0] || drives.columns[1] || drives.columns[2];
 }
+}  // namespace
+
+DrivenField::DrivenField(const std::vector<FixedEnd>& ends, const std::vector<const Directivity*>& directivities,
+                         const Drives& drives, TableStore& store, double speed) {
+    field.ends = ends;
+    for (std::size_t i = 0; i < field.ends.size(); ++i)
+        set_axis(field.ends[i], *directivities[i], drives, store, speed);
+    if (!drives.divisor_ends.empty()) {
+        divisor_ = field;
+        connect(divisor_, drives, drives.divisor_ends, drives.divisor_offset);
+        field.divisor = &divisor_;
+    }
+    connect(field, drives, drives.ends, drives.offset);
+}
+
+void DrivenField::set_air(const AirRows& air) { field.air = divisor_.air = &air; }
 
 void DrivenField::set_axis(FixedEnd& end, const Directivity& directivity, const Drives& drives, TableStore& store,
                            double speed) {

@@ -12,7 +12,7 @@ namespace {
 constexpr double kUnderRead = 0.5;    // dB between swept frequencies that matters
 constexpr double kSharp = 0.3;        // dB: fall to the next frequency beyond which a parabola is not trusted
 constexpr double kWorthwhile = 24.0;  // dB below the highest drive at which a peak no longer counts
-constexpr int kProbes = 16;
+constexpr std::size_t kProbes = 2 * kOctet;
 
 struct Peak {
     double hz, spacing, height;  // spacing in Hz, height in dB
@@ -25,23 +25,35 @@ double height_of(const Complex* drives, std::size_t ends) {
     return most > 0.0 ? energy_to_db(most) : -1000.0;
 }
 
+/// 16 frequencies around one, as two octets, moved into the range as a whole where they would leave it.
+struct Window {
+    Octet low, high;
+    double hz(std::size_t i) const { return i < kOctet ? low.hz(i) : high.hz(i - kOctet); }
+};
+Window window_around(double hz, double spacing, const Range& range) {
+    const double most = (range.high_hz - range.low_hz) / (kProbes - 1.0);
+    const double step = std::min(spacing, most), width = step * (kProbes - 1.0);
+    const double low = std::clamp(hz - kProbes / 2.0 * step, range.low_hz, range.high_hz - width);
+    return {octet_at(low, step), octet_at(low + kOctet * step, step)};
+}
+
 /// Looks closer and closer around a peak until the fall to its neighbours is gentle.
 Peak narrowed(const DriveFunction& function, const Range& range, Peak peak) {
-    std::vector<Complex> drives(function.values());
+    const std::size_t stride = function.values();
+    std::vector<Complex> drives(kProbes * stride);
     for (int round = 0; round < 12; ++round) {
         const double spacing = 2.0 * peak.spacing / kProbes;
-        const double from = peak.hz - peak.spacing;
-        std::vector<double> heights(kProbes + 1);
-        for (int i = 0; i <= kProbes; ++i) {
-            function.at(std::clamp(from + i * spacing, range.low_hz, range.high_hz), drives.data());
-            heights[static_cast<std::size_t>(i)] = height_of(drives.data(), function.ends);
-        }
-        const auto best = std::max_element(heights.begin(), heights.end());
-        const auto at = best - heights.begin();
-        peak = {from + static_cast<double>(at) * spacing, spacing, *best};
-        const double before = at > 0 ? heights[static_cast<std::size_t>(at - 1)] : *best;
-        const double after = at < kProbes ? heights[static_cast<std::size_t>(at + 1)] : *best;
-        if (*best - std::min(before, after) < kSharp) break;
+        const Window window = window_around(peak.hz, spacing, range);
+        function.near(window.low, drives.data());
+        function.near(window.high, drives.data() + kOctet * stride);
+        std::vector<double> heights;
+        for (std::size_t i = 0; i < kProbes; ++i)
+            heights.push_back(height_of(drives.data() + i * stride, function.ends));
+        const auto best = static_cast<std::size_t>(std::max_element(heights.begin(), heights.end()) - heights.begin());
+        peak = {window.hz(best), spacing, heights[best]};
+        const double before = best > 0 ? heights[best - 1] : peak.height,
+                     after = best + 1 < kProbes ? heights[best + 1] : peak.height;
+        if (peak.height - std::min(before, after) < kSharp) break;
     }
     return peak;
 }
@@ -50,7 +62,7 @@ Peak narrowed(const DriveFunction& function, const Range& range, Peak peak) {
 struct Heights {
     const FineGrid& grid = fine_grid();
     std::vector<double> db;
-    double spacing(std::size_t k) const { return grid.hz[std::min(k + 1, db.size() - 1)] - grid.hz[k - 1]; }
+    double spacing(std::size_t k) const { return grid.hz[k + 1] - grid.hz[k - 1]; }
     /// Fall to the lower neighbour.
     double fall(std::size_t k) const { return db[k] - std::min(db[k - 1], db[k + 1]); }
     double swept_beside(std::size_t k) const {
@@ -87,10 +99,10 @@ std::vector<Peak> sharp_drives(const DriveFunction& function, const Range& range
 }
 }  // namespace
 
-std::vector<double> around_sharp_peaks(const DriveFunction& function, const Range& range,
-                                       const std::vector<Complex>& fine, const Job& job) {
+std::vector<Octet> around_sharp_peaks(const DriveFunction& function, const Range& range,
+                                      const std::vector<Complex>& fine, const Job& job) {
     Heights heights;
-    for (std::size_t k = 0; k < heights.grid.hz.size(); ++k)
+    for (std::size_t k = 0; k < static_cast<std::size_t>(heights.grid.count()); ++k)
         heights.db.push_back(height_of(fine.data() + k * function.values(), function.ends));
     const double highest = *std::max_element(heights.db.begin(), heights.db.end());
     std::vector<Peak> peaks = sharp_drives(function, range, heights, highest - kWorthwhile, job);
@@ -101,11 +113,13 @@ std::vector<double> around_sharp_peaks(const DriveFunction& function, const Rang
         peaks.push_back({hz - kBlock / 2 * spacing, spacing, heights.db[k]});
         peaks.push_back({hz + kBlock / 2 * spacing, spacing, heights.db[k]});
     }
-    std::vector<double> hz;
-    for (const Peak& peak : peaks)
-        for (int lane = 0; lane < kBlock; ++lane)
-            hz.push_back(std::clamp(peak.hz + (lane - kBlock / 2) * peak.spacing, range.low_hz, range.high_hz));
-    return hz;
+    std::vector<Octet> octets;
+    for (const Peak& peak : peaks) {
+        const Window window = window_around(peak.hz, peak.spacing, range);
+        octets.push_back(window.low);
+        octets.push_back(window.high);
+    }
+    return octets;
 }
 
 }  // namespace howlmap::maps

@@ -25,15 +25,22 @@ struct LanePeaks {
     int count = 0;
 };
 
-HWY_INLINE void LargestOfColumn(const float* totals, int column, LanePeaks& found) {
+HWY_INLINE V SquareAt(const float* totals) {
+    const F f;
+    const V re = hn::Load(f, totals), im = hn::Load(f, totals + kBlock);
+    return hn::MulAdd(im, im, hn::Mul(re, re));
+}
+
+/// Divisors: null where there are none.
+HWY_INLINE void LargestOfColumn(const float* totals, const float* divisors, int column, LanePeaks& found) {
     const F f;
     alignas(64) float most[kBlock], where[kBlock];
     for (std::size_t lane = 0; lane < kBlock; lane += hn::Lanes(f)) {
         V largest = Number(-1.0f), octave = hn::Zero(f);
         for (int o = 0; o < kOctavesSwept; ++o) {
-            const float* at = totals + static_cast<std::size_t>(o * 2 * kBlock) + lane;
-            const V re = hn::Load(f, at), im = hn::Load(f, at + kBlock);
-            const V square = hn::MulAdd(im, im, hn::Mul(re, re));
+            const std::size_t at = static_cast<std::size_t>(o * 2 * kBlock) + lane;
+            V square = SquareAt(totals + at);
+            if (divisors) square = hn::Div(square, SquareAt(divisors + at));
             const auto more = hn::Gt(square, largest);
             largest = hn::IfThenElse(more, square, largest);
             octave = hn::IfThenElse(more, Number(static_cast<float>(o)), octave);
@@ -48,10 +55,12 @@ HWY_INLINE void LargestOfColumn(const float* totals, int column, LanePeaks& foun
 inline LanePeaks LargestBins(const Field& field, std::size_t cell, const Scratch::Space& space) {
     constexpr std::size_t cell_floats = kOctavesSwept * 2 * kBlock;
     LanePeaks found;
-    for (std::size_t column = 0; column < kColumns; ++column)
-        if (field.columns[column])
-            LargestOfColumn(space.totals.data() + (column * kTile + cell) * cell_floats, static_cast<int>(column),
-                            found);
+    for (std::size_t column = 0; column < kColumns; ++column) {
+        if (!field.columns[column]) continue;
+        const std::size_t at = (column * kTile + cell) * cell_floats;
+        const float* divisors = field.divisor ? space.divisors.data() + at : nullptr;
+        LargestOfColumn(space.totals.data() + at, divisors, static_cast<int>(column), found);
+    }
     return found;
 }
 
@@ -108,20 +117,42 @@ inline NearPeak Vertex(const float* squares, const float* waves, bool smooth) {
     return peak;
 }
 
-/// Largest of 16 frequencies near a bin. Drives: a function of the end.
+/// Where the drives of ends and the constant part lie at 16 fine frequencies.
+struct FineDrives {
+    std::size_t start;
+    NearDrive operator()(const FixedEnd& end) const {
+        return {end.fine_re + start, end.fine_im + start, Shifted(end.fine_axis, start)};
+    }
+    NearDrive Offset(const Field& field) const {
+        return {Shifted(field.offset_fine_re, start), Shifted(field.offset_fine_im, start), nullptr};
+    }
+};
+
+/// The same at those of a narrow block.
+struct NarrowDrives {
+    std::size_t block;
+    NearDrive operator()(const FixedEnd& end) const {
+        const float* at = end.narrow + block * 2 * kBlock;
+        return {at, at + kBlock, Shifted(end.narrow_axis, block * kBlock)};
+    }
+    NearDrive Offset(const Field& field) const {
+        const float* at = Shifted(field.offset_narrow, block * 2 * kBlock);
+        return {at, Shifted(at, kBlock), nullptr};
+    }
+};
+
+/// Squared magnitudes of a field at 16 frequencies near a bin, without its divisor.
 template <class Drives>
-HWY_INLINE NearPeak PeakNear(const Field& field, std::size_t cell, const Near& near, const Drives& drives,
-                             const NearDrive& offset, const Scratch::Space& space) {
+HWY_INLINE void SquaresNear(const Field& field, std::size_t cell, const Near& near, const Drives& drives,
+                            const Scratch::Space& space, float* squares) {
     const F f;
-    alignas(64) float squares[kBlock];
-    bool smooth = true;  // the directivity of a cap has kinks where it reaches 1
+    const NearDrive offset = drives.Offset(field);
     for (std::size_t lane = 0; lane < kBlock; lane += hn::Lanes(f)) {
         V sum_re = offset.re ? hn::LoadU(f, offset.re + lane) : hn::Zero(f);
         V sum_im = offset.im ? hn::LoadU(f, offset.im + lane) : hn::Zero(f);
         for (std::size_t i = 0; i < field.ends.size(); ++i) {
             const NearDrive drive = drives(field.ends[i]);
             const float* axis = Shifted(drive.axis, lane);
-            smooth = smooth && !axis;
             const Phasor h = NearResponse(field.ends[i], *field.air, space.terms[i], cell, near, lane, axis);
             const V re = hn::LoadU(f, drive.re + lane), im = hn::LoadU(f, drive.im + lane);
             sum_re = hn::MulAdd(h.s, im, hn::MulAdd(h.c, re, sum_re));
@@ -129,6 +160,20 @@ HWY_INLINE NearPeak PeakNear(const Field& field, std::size_t cell, const Near& n
         }
         hn::Store(hn::MulAdd(sum_im, sum_im, hn::Mul(sum_re, sum_re)), f, squares + lane);
     }
+}
+
+/// Largest of 16 frequencies near a bin.
+template <class Drives>
+HWY_INLINE NearPeak PeakNear(const Field& field, std::size_t cell, const Near& near, const Drives& drives,
+                             const Scratch::Space& space) {
+    alignas(64) float squares[kBlock], divisors[kBlock];
+    SquaresNear(field, cell, near, drives, space, squares);
+    if (field.divisor) {
+        SquaresNear(*field.divisor, cell, near, drives, space, divisors);
+        for (std::size_t i = 0; i < kBlock; ++i) squares[i] /= divisors[i];
+    }
+    bool smooth = true;  // the directivity of a cap has kinks where it reaches 1
+    for (const FixedEnd& end : field.ends) smooth = smooth && !end.fine_axis;
     return Vertex(squares, near.waves, smooth);
 }
 
@@ -142,11 +187,7 @@ inline NearPeak Refined(const Field& field, std::size_t cell, int bin, const Scr
     for (int first = from; first == from || first + 2 < to; first += kBlock - 2) {
         const auto start = static_cast<std::size_t>(std::min(first, fine.count() - kBlock));
         const Near near{bin, field.fine_waves + start, fine.bins.data() + start};
-        const auto drives = [&](const FixedEnd& end) {
-            return NearDrive{end.fine_re + start, end.fine_im + start, Shifted(end.fine_axis, start)};
-        };
-        const NearDrive offset{Shifted(field.offset_fine_re, start), Shifted(field.offset_fine_im, start), nullptr};
-        const NearPeak found = PeakNear(field, cell, near, drives, offset, space);
+        const NearPeak found = PeakNear(field, cell, near, FineDrives{start}, space);
         if (found.square > peak.square) peak = found;
     }
     return peak;
@@ -154,13 +195,8 @@ inline NearPeak Refined(const Field& field, std::size_t cell, int bin, const Scr
 
 inline NearPeak NarrowPeak(const Field& field, std::size_t cell, std::size_t block, const Scratch::Space& space) {
     const NarrowBlock& narrow = field.narrow[block];
-    const std::size_t at = block * 2 * kBlock;
-    const auto drives = [&](const FixedEnd& end) {
-        return NearDrive{end.narrow + at, end.narrow + at + kBlock, Shifted(end.narrow_axis, block * kBlock)};
-    };
-    const NearDrive offset{Shifted(field.offset_narrow, at), Shifted(field.offset_narrow, at + kBlock), nullptr};
     const Near near{narrow.bin, narrow.waves.data(), narrow.bins.data()};
-    return PeakNear(field, cell, near, drives, offset, space);
+    return PeakNear(field, cell, near, NarrowDrives{block}, space);
 }
 
 inline float WavesOf(const Field& field, int bin) {

@@ -77,6 +77,7 @@ struct Field {
     const float* offset_fine_re = nullptr;
     const float* offset_fine_im = nullptr;
     const float* offset_narrow = nullptr;
+    const Field* divisor = nullptr;  ///< this field is divided by it: the same ends with other drives
 };
 
 /// Largest squared magnitude of a field at a cell, and where: f / c in 1/m.

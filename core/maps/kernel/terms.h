@@ -35,6 +35,7 @@ struct CellAxes {
 struct Scratch::Space {
     std::vector<Terms, LineAllocator<Terms>> terms;  ///< one an end
     CellAxes axes;
+    Floats divisors;                                 ///< the same of the field that divides, when there is one
     Floats totals;                                   ///< by column, cell, octave, (re, im), lane
     alignas(64) float saved[kVias][2][kBlock];       ///< phasors between two passes over the octaves
     alignas(64) float unit[3][kTile], there[kTile];  ///< direction to the cell; 1 where the image exists

@@ -34,13 +34,8 @@ Show make_show() {
 }
 
 /// Drives of about the size and turning speed of a real stage's.
-maps::DriveFunction make_drives() {
-    maps::DriveFunction function;
-    function.ends = 8;
-    function.at = [](double hz, Complex* drives) {
-        for (int i = 0; i < 8; ++i) drives[i] = std::polar(0.1 + 0.02 * i, -2.0 * kPi * hz * (0.002 + 0.0004 * i));
-    };
-    return function;
+void drives_at(double hz, Complex* drives) {
+    for (int i = 0; i < 8; ++i) drives[i] = std::polar(0.1 + 0.02 * i, -2.0 * kPi * hz * (0.002 + 0.0004 * i));
 }
 
 std::unique_ptr<maps::Ends> make_ends(const Show& show, const MapGrid& grid, const maps::CellList& cells,
@@ -61,7 +56,7 @@ Scene::Scene() : show(make_show()), speed(speed_of_sound(show.air.temperature_c)
     coarse_cells = maps::cells_of(coarse_grid);
     maps::set_height(cells, kHearingHeight);
     maps::set_height(coarse_cells, kHearingHeight);
-    drives = maps::tabulate(make_drives(), {}, speed, {});
+    drives = maps::tabulate(maps::drives_by_frequency(8, drives_at), {}, speed, {});
     drives.narrow.clear();
     for (const Loudspeaker& loudspeaker : show.loudspeakers) directivities.push_back(&loudspeaker.directivity);
     ends = make_ends(show, grid, cells, store);
@@ -70,7 +65,7 @@ Scene::Scene() : show(make_show()), speed(speed_of_sound(show.air.temperature_c)
     driven = std::make_unique<maps::DrivenField>(ends->all(), directivities, drives, store, speed);
     coarse = std::make_unique<maps::DrivenField>(coarse_ends->all(), directivities, drives, store, speed);
     for (maps::DrivenField* of : {driven.get(), coarse.get()}) {
-        of->field.air = air.get();
+        of->set_air(*air);
         of->field.cell.frame = frame_of({180.0, 0.0, 0.0});
         of->field.refine = false;
     }
@@ -103,11 +98,10 @@ PlainField<Real> Scene::plain(std::size_t some_cells) const {
             for (const double f : hz)
                 plain.air[via].push_back(static_cast<Real>(
                     around.reflections(f)[via] * db_to_ratio(-around.air.db_per_m(f) * row / kAirRowsPerMetre)));
-    const auto function = make_drives();
     plain.drives.resize(plain.loudspeakers * plain.frequencies);
     for (std::size_t f = 0; f < hz.size(); ++f) {
         Complex drives_here[8];
-        function.at(hz[f], drives_here);
+        drives_at(hz[f], drives_here);
         for (std::size_t l = 0; l < plain.loudspeakers; ++l)
             plain.drives[l * plain.frequencies + f] = std::complex<Real>(drives_here[l]);
     }

@@ -32,7 +32,14 @@ std::vector<std::size_t> some_cells(const MapGrid& grid, int count, Random& rand
     return chosen;
 }
 
-/// Shows whose loops are closed without coming too near to ringing, where a rounding of a table row is magnified.
+/// Whether a directivity has kinks over frequency: a cap on a sphere, held at 1 where its field on axis is weak. Of
+/// such shows the peaks are held to the average alone.
+bool has_cap(const Show& show) {
+    return std::any_of(show.loudspeakers.begin(), show.loudspeakers.end(),
+                       [](const Loudspeaker& one) { return std::holds_alternative<CapOnSphere>(one.directivity); });
+}
+
+/// A show with its loops closed, sends as loud as on a quiet stage.
 Show drawn(std::uint64_t seed) {
     Show show = random_show(seed, stage_like());
     for (Mix& mix : show.mixes)
@@ -53,7 +60,7 @@ std::string an_input_with_loop(const Show& show) {
     return model.empty() ? "" : show.inputs[static_cast<std::size_t>(model.inputs().back().index)].id;
 }
 
-/// A loudspeaker in one mix alone, with somebody who hears it.
+/// The nearest who hears a mix of the loudspeaker.
 const Performer* listener_for(const Show& show, const Loudspeaker& loudspeaker) {
     const Performer* nearest = nullptr;
     double least = 1e9;
