@@ -9,6 +9,7 @@
 #include <QMimeData>
 
 #include "app/canvas/plan_clipboard.h"
+#include "app/canvas/plan_output.h"
 #include "app/canvas/plan_scene.h"
 #include "app/canvas/plan_view.h"
 
@@ -112,6 +113,7 @@ PlanActions::PlanActions(PlanView& view) : QObject(&view), view_(view) {
                           [v, this] { v->set_grid_visible(grid->isChecked()); }),
                      true);
 
+    make_output();
     auto* tools = new QActionGroup(this);
     tool_select = checkable(make(view, this, tr("&Select"), Qt::Key_V, tr("Picks, moves and turns objects."),
                                  [v] { v->set_tool(ToolKind::select); }),
@@ -136,6 +138,20 @@ PlanActions::PlanActions(PlanView& view) : QObject(&view), view_(view) {
     connect(QGuiApplication::clipboard(), &QClipboard::dataChanged, this, &PlanActions::refresh);
     refresh();
 }
+
+void PlanActions::make_output() {
+    PlanView* v = &view_;
+    export_picture = make(view_, this, tr("&Write plan..."), Qt::CTRL | Qt::SHIFT | Qt::Key_E,
+                          tr("Writes the plan as PDF, SVG or PNG."), [v] { app::export_picture(*v); });
+    print = make(view_, this, tr("&Print plan..."), QKeySequence::Print, tr("Prints the plan on one page, to scale."),
+                 [v] { print_plan(*v); });
+    preview = make(view_, this, tr("Print pre&view..."), Qt::CTRL | Qt::SHIFT | Qt::Key_P,
+                   tr("Shows the page before it is printed."), [v] { preview_plan(*v); });
+    copy_picture = make(view_, this, tr("Copy as p&icture"), Qt::CTRL | Qt::SHIFT | Qt::Key_C,
+                        tr("Puts the whole plan on the clipboard as a picture."), [v] { app::copy_picture(*v); });
+}
+
+QList<QAction*> PlanActions::output_group() const { return {export_picture, print, preview, copy_picture}; }
 
 QList<QAction*> PlanActions::edit_group() const {
     return {cut, copy, paste, duplicate, remove, select_all, select_none, select_same_kind};

@@ -23,16 +23,19 @@ class PlanActions : public QObject {
     QAction *spread_across, *spread_depth;
     QAction *zoom_in, *zoom_out, *zoom_fit, *zoom_selection, *zoom_actual;
     QAction *snapping, *grid;
+    QAction *export_picture, *print, *preview, *copy_picture;
     QAction *tool_select, *tool_measure, *tool_outline;
 
     QList<QAction*> edit_group() const;     ///< cut .. select same kind
     QList<QAction*> arrange_group() const;  ///< turn, mirror, align, spread, lock
     QList<QAction*> view_group() const;     ///< zoom, snapping, grid
     QList<QAction*> tool_group() const;
+    QList<QAction*> output_group() const;  ///< write, print, preview, copy as picture
     /// The menu of the right mouse button and of the Menu key.
     void fill_context_menu(QMenu& menu) const;
 
   private:
+    void make_output();
     void refresh();
     PlanView& view_;
 };

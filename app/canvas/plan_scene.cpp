@@ -91,6 +91,7 @@ void PlanScene::follow(const std::set<std::string>& touched) {
         if (!now || !looks_.contains(key)) continue;
         looks_[key] = *now;
         items_[key]->look_changed();
+        labels_[key]->update();
     }
     if (!same_objects) refresh_items();
     if (touched.empty()) style_.units = show.display.units;
@@ -160,6 +161,7 @@ void PlanScene::set_ink(const Ink& ink) {
 
 void PlanScene::set_font(const QFont& font) {
     style_.font = font;
+    name_sizes_.clear();
     queue_labels();
 }
 
@@ -188,7 +190,7 @@ void PlanScene::lay_out_labels() {
         looks.push_back(&looks_[id]);
         last[id] = labels_[id]->side();
     }
-    const std::vector<LabelPlace> places = placed_names(document_.show(), looks, style_, last);
+    const std::vector<LabelPlace> places = placed_names(document_.show(), looks, style_, last, {true, &name_sizes_});
     for (std::size_t i = 0; i < places.size(); ++i)
         labels_[looks[i]->id]->set_place(label_rect(places[i], style_), places[i].side);
 }

@@ -77,7 +77,8 @@ class PlanScene : public QGraphicsScene {
     GroundItem* edge_ = nullptr;
     Outline drawn_outline_;
     Surfaces drawn_surfaces_;
-    std::vector<QRectF> drawn_words_;  ///< the words around the stage make way for objects
+    std::vector<QRectF> drawn_words_;    ///< the words around the stage make way for objects
+    QHash<QString, QSizeF> name_sizes_;  ///< measured once: a thousand names take longer to measure than to place
     QTimer label_timer_;
     QString hovered_;
     bool focused_ = false;

@@ -169,7 +169,7 @@ void PlanView::drawBackground(QPainter* painter, const QRectF& rect) {
 void PlanView::resizeEvent(QResizeEvent* event) {
     QGraphicsView::resizeEvent(event);
     furniture_->setGeometry(viewport()->geometry());
-    if (!fitted_) zoom_fit();
+    if (fits_) zoom_fit();
 }
 
 void PlanView::changeEvent(QEvent* event) {

@@ -9,6 +9,7 @@
 #include "app/document/analysis_service.h"
 #include "app/document/document.h"
 #include "app/document/selection.h"
+#include "app/document/trouble.h"
 #include "core/show/edits.h"
 
 class QAction;
@@ -48,6 +49,7 @@ class PlanView : public QGraphicsView {
     const OverlayChoice& overlay() const { return overlay_; }
     /// The frequency at which lobes are drawn and waves are counted; absent: that of the worst ring.
     std::optional<double> frequency() const { return frequency_; }
+    const std::optional<Ring>& highlight() const { return highlight_; }
     /// The chosen frequency, else that of the highlighted ring, else that of the worst ring, if there is one.
     std::optional<double> shown_frequency() const;
     bool snapping() const { return snapping_; }
@@ -110,8 +112,9 @@ class PlanView : public QGraphicsView {
     void tool_changed(howlmap::app::ToolKind tool);
     void overlay_changed();
     void zoom_changed(double pixels_per_metre);
-    void pointer_reading(const QString& text);  ///< for the status bar: place and map value under the pointer
-    void message(const QString& text);          ///< one sentence about what just happened or why nothing did
+    void pointer_reading(const QString& text);           ///< for the status bar: place and map value under the pointer
+    void trouble(const howlmap::app::Trouble& trouble);  ///< something could not be done: asks for attention
+    void message(const QString& text);                   ///< one sentence about what just happened or why nothing did
 
   protected:
     void mousePressEvent(QMouseEvent* event) override;
@@ -139,6 +142,8 @@ class PlanView : public QGraphicsView {
     void zoom_to(double pixels_per_metre, QPoint anchor);
     void show_rect(const QRectF& rect);
     void after_zoom();
+    void panned() { fits_ = false; }
+    friend class PlanTools;
     void read_place(QPoint viewport_point);
     QPoint menu_place() const;
     void open_context_menu(QPoint global);
@@ -151,8 +156,9 @@ class PlanView : public QGraphicsView {
     OverlayChoice overlay_;
     std::optional<double> frequency_;
     std::optional<Ring> highlight_;
-    bool snapping_ = true, grid_visible_ = true, fitted_ = false;
-    int pastes_ = 0;  ///< how often the same clipboard was pasted: each lands a little further
+    bool snapping_ = true, grid_visible_ = true;
+    bool fits_ = true;  ///< the whole plan stays in view until the user zooms or pans
+    int pastes_ = 0;    ///< how often the same clipboard was pasted: each lands a little further
     std::unique_ptr<PlanScene> scene_;
     std::unique_ptr<PlanTools> tools_;
     std::unique_ptr<Nudge> nudge_;

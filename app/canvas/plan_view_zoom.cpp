@@ -28,6 +28,7 @@ void PlanView::zoom_to(double pixels_per_metre, QPoint anchor) {
     const QPointF way = now - QPointF(anchor);
     horizontalScrollBar()->setValue(horizontalScrollBar()->value() + static_cast<int>(std::lround(way.x())));
     verticalScrollBar()->setValue(verticalScrollBar()->value() + static_cast<int>(std::lround(way.y())));
+    fits_ = false;
     after_zoom();
 }
 
@@ -43,13 +44,14 @@ void PlanView::zoom_out() { zoom_to(pixels_per_metre() / kStep, viewport()->rect
 void PlanView::zoom_actual() { zoom_to(kActual, viewport()->rect().center()); }
 
 void PlanView::zoom_fit() {
-    fitted_ = isVisible();
     show_rect(extent_of(document_.show()));
+    fits_ = true;
 }
 
 void PlanView::zoom_selection() {
     const QRectF box = scene_->bounds_of(selection_.ids());
     if (box.isEmpty()) return zoom_fit();
+    fits_ = false;
     const double air = 0.5;  // a metre and a half around a single stand says more than the stand alone
     show_rect(box.adjusted(-air, -air, air, air));
 }

@@ -10,6 +10,7 @@ namespace {
 constexpr double kGap = 3.0;          ///< between object and name
 constexpr double kCell = 64.0;        ///< of the lookup grid
 constexpr double kSidePenalty = 4.0;  ///< in square pixels covered: earlier sides are preferred
+constexpr double kHidePart = 0.12;    ///< of its area that a name may have covered before it rather hides
 constexpr int kSides = 12, kCorners = 8;
 constexpr double kEdgeGap = 14.0;  ///< from a corner place inside to the one outside, the edge between them
 
@@ -80,17 +81,20 @@ QRectF inside(const QRectF& box, QSizeF size, int corner) {
 
 LabelPlace best_place(const LabelWish& wish, std::size_t owner, const Crowd& crowd) {
     LabelPlace best;
-    double least = 0.0;
+    double least = 0.0, covered = 0.0;
     const int sides = wish.within.isNull() ? kSides : kCorners;
     for (int side = 0; side < sides; ++side) {
         const QRectF rect =
             wish.within.isNull() ? beside(wish.object, wish.size, side) : inside(wish.within, wish.size, side);
-        double cost = crowd.covered(rect, owner) + kSidePenalty * side;
+        const double under = crowd.covered(rect, owner);
+        double cost = under + kSidePenalty * side;
         if (side == wish.last_side) cost -= kSidePenalty * kSides;
         if (best.side >= 0 && cost >= least) continue;
         best = {rect, side};
         least = cost;
+        covered = under;
     }
+    if (wish.may_hide && covered > kHidePart * wish.size.width() * wish.size.height()) best.rect = {};
     return best;
 }
 }  // namespace
@@ -100,11 +104,12 @@ std::vector<LabelPlace> placed_labels(const std::vector<LabelWish>& wishes) {
     for (std::size_t i = 0; i < wishes.size(); ++i)
         if (!wishes[i].object.isNull()) crowd.add(wishes[i].object, i);
     std::vector<LabelPlace> places(wishes.size());
-    for (std::size_t i = 0; i < wishes.size(); ++i) {
-        if (wishes[i].size.isEmpty()) continue;
-        places[i] = best_place(wishes[i], i, crowd);
-        crowd.add(places[i].rect, wishes.size());  // a name is in everybody's way
-    }
+    for (const bool secondary : {false, true})
+        for (std::size_t i = 0; i < wishes.size(); ++i) {
+            if (wishes[i].size.isEmpty() || wishes[i].secondary != secondary) continue;
+            places[i] = best_place(wishes[i], i, crowd);
+            if (!places[i].rect.isEmpty()) crowd.add(places[i].rect, wishes.size());  // a name is in everybody's way
+        }
     return places;
 }
 

@@ -7,10 +7,12 @@
 namespace howlmap::app {
 
 struct LabelWish {
-    QRectF object;       ///< what the name belongs to, and what no name may cover
-    QRectF within;       ///< not null: the name stands in one of its corners (a riser is no obstacle, its name is)
-    QSizeF size;         ///< of the name; empty: no name
-    int last_side = -1;  ///< where it stood last time, or -1: it stays there while it can
+    QRectF object;           ///< what the name belongs to, and what no name may cover
+    QRectF within;           ///< not null: the name stands in one of its corners (a riser is no obstacle, its name is)
+    QSizeF size;             ///< of the name; empty: no name
+    int last_side = -1;      ///< where it stood last time, or -1: it stays there while it can
+    bool secondary = false;  ///< placed after all others
+    bool may_hide = false;   ///< rather no name than one across another or across an object
 };
 
 struct LabelPlace {

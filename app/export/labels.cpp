@@ -12,24 +12,34 @@ QRectF to_px(const QRectF& page, double px) {
     return {page.x() / px, page.y() / px, page.width() / px, page.height() / px};
 }
 
-LabelWish wish_of(const ObjectLook& look, const PlanStyle& style, int last) {
+QSizeF name_size(const QString& name, const PlanStyle& style, QHash<QString, QSizeF>* known) {
+    if (!known) return text_size_px(name, style.font, kLabelPx);
+    QSizeF& size = (*known)[name];
+    if (size.isEmpty()) size = text_size_px(name, style.font, kLabelPx);
+    return size;
+}
+
+LabelWish wish_of(const ObjectLook& look, const PlanStyle& style, int last, const NameOptions& options) {
     const bool shown = !look.label.isEmpty() && 1.0 / style.px > kHideBelowPx;
-    const QSizeF size = shown ? text_size_px(look.label, style.font, kLabelPx) : QSizeF();
+    const QSizeF size = shown ? name_size(look.label, style, options.sizes) : QSizeF();
     const QRectF object = to_px(bounds_of(look, style), style.px);
-    if (look.kind != ObjectKind::riser) return {object, {}, size, last};
-    return {{},
-            to_px(look.outline.boundingRect(), style.px).adjusted(kCornerPx, kCornerPx, -kCornerPx, -kCornerPx),
-            size,
-            last};
+    LabelWish wish{object, {}, size, last};
+    wish.secondary = look.kind == ObjectKind::riser || look.kind == ObjectKind::mark;
+    wish.may_hide = wish.secondary && options.may_hide;
+    if (look.kind != ObjectKind::riser) return wish;
+    wish.object = {};
+    wish.within = to_px(look.outline.boundingRect(), style.px).adjusted(kCornerPx, kCornerPx, -kCornerPx, -kCornerPx);
+    return wish;
 }
 }  // namespace
 
 std::vector<LabelPlace> placed_names(const Show& show, const std::vector<const ObjectLook*>& looks,
-                                     const PlanStyle& style, const QHash<QString, int>& last) {
+                                     const PlanStyle& style, const QHash<QString, int>& last,
+                                     const NameOptions& options) {
     std::vector<LabelWish> wishes;
     wishes.reserve(looks.size());
-    for (const ObjectLook* look : looks) wishes.push_back(wish_of(*look, style, last.value(look->id, -1)));
-    for (const QRectF& words : stage_word_boxes(show, style)) wishes.push_back({to_px(words, style.px), {}, {}, -1});
+    for (const ObjectLook* look : looks) wishes.push_back(wish_of(*look, style, last.value(look->id, -1), options));
+    for (const QRectF& words : stage_word_boxes(show, style)) wishes.push_back({to_px(words, style.px), {}, {}});
     std::vector<LabelPlace> places = placed_labels(wishes);
     places.resize(looks.size());
     return places;

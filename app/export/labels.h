@@ -11,10 +11,16 @@ namespace howlmap::app {
 
 inline constexpr double kLabelPx = 12.0;
 
+struct NameOptions {
+    bool may_hide = false;                    ///< names of risers and marks give way where there is no room
+    QHash<QString, QSizeF>* sizes = nullptr;  ///< of names in pixels, kept from one call to the next for the same font
+};
+
 /// Places of the names of all objects, in the same order; the words around the stage are kept clear. `last` holds the
 /// sides taken before.
 std::vector<LabelPlace> placed_names(const Show& show, const std::vector<const ObjectLook*>& looks,
-                                     const PlanStyle& style, const QHash<QString, int>& last = {});
+                                     const PlanStyle& style, const QHash<QString, int>& last = {},
+                                     const NameOptions& options = {});
 /// A place in pixels brought to the page.
 QRectF label_rect(const LabelPlace& place, const PlanStyle& style);
 /// The name, inside its place on the page.

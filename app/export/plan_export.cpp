@@ -3,7 +3,6 @@
 
 #include <QBuffer>
 #include <QImage>
-#include <QPageLayout>
 #include <QPdfWriter>
 #include <QSvgGenerator>
 #include <algorithm>
@@ -15,7 +14,6 @@ constexpr double kPxPerInch = 96.0;
 constexpr int kPdfDpi = 1200;
 constexpr double kMarginMm = 10.0;
 
-/// A4, or Letter where feet are used, turned as the plan wants.
 QPageLayout page_layout(const Show& show, const PlanPainter& painter) {
     const QPageSize size(show.display.units == Units::metric ? QPageSize::A4 : QPageSize::Letter);
     return QPageLayout(size, painter.upright() ? QPageLayout::Portrait : QPageLayout::Landscape,
@@ -93,6 +91,10 @@ std::optional<PlanFormat> plan_format_of(const QString& file_name) {
     if (name.endsWith(QLatin1String(".svg"))) return PlanFormat::svg;
     if (name.endsWith(QLatin1String(".pdf"))) return PlanFormat::pdf;
     return std::nullopt;
+}
+
+QPageLayout plan_page(const Show& show, const PlanDrawing& drawing) {
+    return page_layout(show, PlanPainter(show, drawing));
 }
 
 QByteArray plan_bytes(const Show& show, const PlanDrawing& wished, const PlanFile& file) {

@@ -2,6 +2,8 @@
 // The plan as the bytes of a file.
 #pragma once
 #include <QByteArray>
+#include <QImage>
+#include <QPageLayout>
 #include <QSize>
 #include <optional>
 
@@ -20,8 +22,14 @@ struct PlanFile {
 
 /// The format that the ending of a file name says; none for another ending.
 std::optional<PlanFormat> plan_format_of(const QString& file_name);
+/// A4, or Letter where feet are used, turned as the plan wants.
+QPageLayout plan_page(const Show& show, const PlanDrawing& drawing);
 /// Bytes of the plan; empty when the picture could not be made. Text stays text in SVG and PDF. Needs an application
 /// object with fonts.
 QByteArray plan_bytes(const Show& show, const PlanDrawing& drawing, const PlanFile& file);
+
+/// A part of a show without a page: its objects with their names, to scale. For the clipboard.
+QByteArray objects_svg(const Show& part, const PlanDrawing& drawing);
+QImage objects_image(const Show& part, const PlanDrawing& drawing);
 
 }  // namespace howlmap::app

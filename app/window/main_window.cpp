@@ -181,6 +181,7 @@ void MainWindow::connect_views() {
         plan_->set_ghost(preview ? std::optional(*preview->show) : std::nullopt);
     });
     connect(plan_, &PlanView::message, this, &MainWindow::say);
+    connect(plan_, &PlanView::trouble, this, [this](const Trouble& trouble) { workspace_->report(trouble); });
     connect(plan_, &PlanView::pointer_reading, statusBar(),
             [this](const QString& text) { statusBar()->showMessage(text); });
 }

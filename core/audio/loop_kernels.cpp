@@ -9,13 +9,14 @@
 #include <numbers>
 
 #include "core/audio/causal_response.h"
+#include "core/loop/frequency_grid.h"
 
 namespace howlmap {
 namespace {
 
 constexpr double kTurn = 2.0 * std::numbers::pi;
-constexpr std::size_t kBins = 1u << 15;  // 0.73 Hz at 48 kHz; 1.4 s of sound
-constexpr double kSilent = 1e-5;         // of the whole: what may be left off a response's end, in amplitude
+constexpr std::size_t kFewestBins = 1u << 13, kMostBins = 1u << 16;  // at 48 kHz 0.34 and 2.7 s of sound
+constexpr double kSilent = 1e-5;  // of the whole: what may be left off a response's end, in amplitude
 constexpr std::size_t kMostExact = 8;
 
 using Values = std::vector<Complex>;
@@ -41,13 +42,27 @@ Point point_at(const LoopModel& model, double hz) {
     return out;
 }
 
+// Bins enough for the longest way and for the slowest resonance to fall by 60 dB, so that little comes round the
+// circle.
+std::size_t bins_for(const LoopModel& model, double rate_hz) {
+    const LoopTiming timing = timing_of(model);
+    double slowest_s = 0.0;
+    for (const LoopTiming::Resonance& r : timing.resonances)
+        slowest_s = std::max(slowest_s, r.sharpness / (std::numbers::pi * r.hz));
+    const double wanted_s = 0.1 + timing.common_s + timing.spread_s + 7.0 * slowest_s;
+    std::size_t bins = kFewestBins;
+    while (bins < kMostBins && static_cast<double>(2 * bins) * 7.0 / 8.0 < wanted_s * rate_hz) bins *= 2;
+    return bins;
+}
+
 std::vector<Point> sampled(const LoopModel& model, double rate_hz, const Job& job) {
-    std::vector<Point> points(kBins + 1);
+    const std::size_t bins = bins_for(model, rate_hz);
+    std::vector<Point> points(bins + 1);
     tbb::parallel_for(
         tbb::blocked_range<std::size_t>(0, points.size(), 256), [&](const tbb::blocked_range<std::size_t>& range) {
             for (std::size_t k = range.begin(); k < range.end() && !job.cancelled(); ++k)
                 points[k] =
-                    point_at(model, std::max(0.1, static_cast<double>(k)) * rate_hz / static_cast<double>(2 * kBins));
+                    point_at(model, std::max(0.1, static_cast<double>(k)) * rate_hz / static_cast<double>(2 * bins));
         });
     return points;
 }
@@ -71,9 +86,10 @@ std::vector<float> to_float(const std::vector<double>& taps) { return {taps.begi
 
 // The same, later by `block` samples: for what lies outside the loop and may wait.
 std::vector<float> waiting(Values values, double rate_hz, std::size_t block) {
+    const std::size_t bins = values.size() - 1;
     for (std::size_t k = 0; k < values.size(); ++k)
         values[k] *= std::polar(
-            1.0, -kTurn * static_cast<double>(k) * static_cast<double>(block + 16) / static_cast<double>(2 * kBins));
+            1.0, -kTurn * static_cast<double>(k) * static_cast<double>(block + 16) / static_cast<double>(2 * bins));
     return to_float(cut(impulse_response(std::move(values), rate_hz), block));
 }
 

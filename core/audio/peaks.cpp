@@ -62,7 +62,9 @@ std::vector<SpectralPeak> find_peaks(const SpectrumFrame& frame) {
     std::vector<std::size_t> bins;
     for (std::size_t k = lowest; k <= highest; ++k) {
         const float here = power[k];
-        if (here < kAudible || here < power[k - 1] || here <= power[k + 1] || here < kNarrow * power[k + 4]) continue;
+        // The test that fails most often comes first.
+        if (here < kNarrow * power[k + 4] || here < kNarrow * power[k - 4] || here < kAudible) continue;
+        if (here < power[k - 1] || here <= power[k + 1]) continue;
         if (here >= kNarrow * mean_beside(power, k, 2, 7)) bins.push_back(k);
     }
     const auto stronger = [&](std::size_t a, std::size_t b) { return power[a] > power[b]; };

@@ -8,8 +8,31 @@
 
 namespace howlmap {
 
+// A real transform of n samples by a complex one of n / 2 (even samples as real, odd ones as imaginary parts).
 struct ShortSpectrum::Fft {
     kissfft<float> half;
+    std::vector<std::complex<float>> packed, mixed, turns;
+
+    explicit Fft(std::size_t n) : half(n / 2, false), packed(n / 2), mixed(n / 2 + 1) {
+        for (std::size_t k = 0; k < n / 2; ++k) {
+            const double angle = -2.0 * std::numbers::pi * static_cast<double>(k) / static_cast<double>(n);
+            turns.emplace_back(static_cast<float>(std::cos(angle)), static_cast<float>(std::sin(angle)));
+        }
+    }
+
+    // Bins 0 .. n/2 - 1: X[k] = even[k] + exp(-2 pi j k / n) odd[k].
+    void run(std::vector<std::complex<float>>& out) {
+        const std::size_t count = packed.size();
+        half.transform(packed.data(), mixed.data());
+        mixed[count] = mixed[0];
+        for (std::size_t k = 0; k < count; ++k) {
+            const float ar = mixed[k].real(), ai = mixed[k].imag(), br = mixed[count - k].real(),
+                        bi = -mixed[count - k].imag();
+            const float er = 0.5f * (ar + br), ei = 0.5f * (ai + bi), dr = 0.5f * (ai - bi), di = 0.5f * (br - ar);
+            const float tr = turns[k].real(), ti = turns[k].imag();
+            out[k] = {er + tr * dr - ti * di, ei + tr * di + ti * dr};
+        }
+    }
 };
 
 std::size_t window_length(double rate_hz) {
@@ -18,10 +41,9 @@ std::size_t window_length(double rate_hz) {
 
 ShortSpectrum::ShortSpectrum(double rate_hz) {
     const std::size_t n = window_length(rate_hz);
-    fft_ = std::make_unique<Fft>(Fft{kissfft<float>(n / 2, false)});
+    fft_ = std::make_unique<Fft>(n);
     window_.resize(n);
     buffer_.assign(n, 0.0f);
-    windowed_.resize(n);
     // Periodic Hann window; its mean is 1/2, so a sine of amplitude 1 gives |X| = n / 4 on a bin's centre.
     for (std::size_t i = 0; i < n; ++i) {
         const double turn = 2.0 * std::numbers::pi * static_cast<double>(i) / static_cast<double>(n);
@@ -51,16 +73,17 @@ std::size_t ShortSpectrum::take(std::span<const float> samples) {
 }
 
 void ShortSpectrum::transform() {
-    for (std::size_t i = 0; i < window_.size(); ++i) windowed_[i] = window_[i] * buffer_[i];
+    for (std::size_t i = 0; i < fft_->packed.size(); ++i)
+        fft_->packed[i] = {window_[2 * i] * buffer_[2 * i], window_[2 * i + 1] * buffer_[2 * i + 1]};
     std::swap(frame_.now, frame_.before);
-    fft_->half.transform_real(windowed_.data(), frame_.now.data());
-    frame_.now[0] = 0.0f;  // holds the two real ends, which no howl uses
-    float total = 0.0f;
+    fft_->run(frame_.now);
     for (std::size_t k = 0; k < frame_.now.size(); ++k) {
         const float re = frame_.now[k].real(), im = frame_.now[k].imag();
         frame_.power[k] = re * re + im * im;
-        total += frame_.power[k];
     }
+    frame_.power[0] = 0.0f;  // a standing offset is no sound
+    float total = 0.0f;
+    for (const float power : frame_.power) total += power;
     frame_.total_power = total / 1.5;  // the Hann window spreads a sine over 1.5 bins' worth of power
     ready_ = true;
 }

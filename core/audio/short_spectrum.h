@@ -42,7 +42,7 @@ class ShortSpectrum {
     void transform();
     struct Fft;
     std::unique_ptr<Fft> fft_;
-    std::vector<float> window_, buffer_, windowed_;
+    std::vector<float> window_, buffer_;
     std::size_t filled_ = 0;
     bool ready_ = false;
     SpectrumFrame frame_;

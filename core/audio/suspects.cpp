@@ -15,7 +15,7 @@
 namespace howlmap {
 namespace {
 
-constexpr double kLeastShare = 0.2;
+constexpr double kLeastShare = 0.2, kLeastOfLargest = 0.5;
 constexpr double kFarthest_db = 6.0;  // what moving to the end of the tolerance costs in rank
 constexpr double kWidest = 0.35;      // of the frequency: no ring is looked for farther away
 constexpr double kRange = 31.6;       // rings down to 30 dB below the strongest near by
@@ -56,7 +56,8 @@ std::vector<Ring> rings_near(const LoopModel& model, double hz, const Job& job) 
 void consider(std::vector<Candidate>& candidates, const Show& show, const Ring& ring, const Share& share, double hz) {
     const Input* input = find_by_id(show.inputs, share.input);
     const Loudspeaker* loudspeaker = find_by_id(show.loudspeakers, share.loudspeaker);
-    if (!input || !loudspeaker || share.share < kLeastShare) return;
+    if (!input || !loudspeaker || share.share < std::min(kLeastShare, kLeastOfLargest * ring.shares.front().share))
+        return;
     const double away = std::abs(ring.hz - hz) / reach_hz(show, *input, *loudspeaker, hz);
     if (away > 1.0) return;
     candidates.push_back(

@@ -16,6 +16,8 @@ class CapSlice {
     CapSlice(const CapOnSphere& cap, double wave_number);
     /// Complex far field over its value on axis. Given: cosine of the angle off axis, -1..1.
     Complex field(double cosine) const;
+    /// Terms of the Legendre series of the field.
+    const std::vector<Complex>& terms() const { return terms_; }
     /// Its magnitude, held at 1 at most: a wide cap has nulls on its axis high up.
     double gain(double cosine) const;
     /// Magnitude of the field on axis before it was divided by, in a unit that varies smoothly with frequency.

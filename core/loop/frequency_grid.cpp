@@ -66,7 +66,7 @@ LoopTiming timing_of(const LoopModel& model) {
     return timing;
 }
 
-std::vector<double> frequency_grid(const LoopTiming& timing, double steps) {
+std::vector<double> frequency_grid(const LoopTiming& timing, double steps, double most_hz) {
     const std::vector<double> limits = pieces(timing);
     std::vector<double> grid;
     for (std::size_t i = 0; i + 1 < limits.size(); ++i) {
@@ -77,7 +77,7 @@ std::vector<double> frequency_grid(const LoopTiming& timing, double steps) {
             high_delay = std::max(high_delay, timing.spread_s + resonance.group_delay(high));
         }
         const double turns = std::max(low_delay, high_delay) * (high - low);
-        const int count = std::max(1, static_cast<int>(std::ceil(turns * steps)));
+        const int count = static_cast<int>(std::max(1.0, std::ceil(std::max(turns * steps, (high - low) / most_hz))));
         for (int k = 0; k < count; ++k) grid.push_back(low + (high - low) * k / count);
     }
     grid.push_back(limits.back());

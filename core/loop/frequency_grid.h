@@ -21,6 +21,7 @@ LoopTiming timing_of(const LoopModel& model);
 
 /// Rising frequencies from 20 Hz to 20 kHz, so close that between neighbours no path, less the common delay, turns by
 /// more than 1/`steps` turn and no resonance by more than about as much.
-std::vector<double> frequency_grid(const LoopTiming& timing, double steps);
+/// Nor are they further apart than `most_hz`.
+std::vector<double> frequency_grid(const LoopTiming& timing, double steps, double most_hz = 1e9);
 
 }  // namespace howlmap

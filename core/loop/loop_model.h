@@ -22,6 +22,7 @@ struct LoopExtras {
     std::vector<double> phases;  ///< rad by loudspeaker of the show; empty: 0
     /// Added to H of (input, loudspeaker) by index in the show at a frequency in Hz; may be empty.
     std::function<Complex(int input, int loudspeaker, double hz)> room;
+    double most_hz = 1e9;  ///< steps of a grid that follow the room term, at most
 };
 
 /// Factors of the loop matrix at one frequency. Rows of H are inputs, columns loudspeakers.
@@ -64,6 +65,7 @@ class LoopModel {
     const std::vector<Leg>& legs(int input, int speaker) const;
     const Surroundings& surroundings() const { return surroundings_; }
     double latency_s() const { return latency_s_; }
+    double most_hz() const { return extras_.most_hz; }
     bool empty() const { return inputs_.empty(); }
 
     /// H[input, speaker] alone. hz above 0.

@@ -105,7 +105,7 @@ Stability exact_stability_of(const LoopModel& model, bool details, const Job& jo
     if (model.empty()) return {};
     const LoopTiming timing = timing_of(model);
     const std::vector<Pair> pairs = details ? pairs_of(model) : std::vector<Pair>{};
-    const Sweep swept = sweep(model, pairs, frequency_grid(timing, kStepsATurn), job);
+    const Sweep swept = sweep(model, pairs, frequency_grid(timing, kStepsATurn, model.most_hz()), job);
     if (job.cancelled()) return {};
     return stability_from(model, pairs, swept, timing.common_s, details, job);
 }

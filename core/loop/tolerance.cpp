@@ -37,6 +37,7 @@ struct Draws {
             return common_riser_height(show.stage, show.inputs[static_cast<std::size_t>(input)].position.xy(),
                                        show.loudspeakers[static_cast<std::size_t>(loudspeaker)].position.xy());
         };
+        if (room) extras.most_hz = room->knot_spacing_hz() / 12.0;
         if (room)
             extras.room = [&](int input, int loudspeaker, double hz) {
                 return room->value(numbers, layout.room, input, loudspeaker, hz);

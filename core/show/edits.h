@@ -70,4 +70,12 @@ bool insert_corner(Show& show, std::string_view id, std::size_t edge, Vec2 at);
 /// Takes a corner away; three stay at least, and the outline stays simple. Returns whether it did.
 bool remove_corner(Show& show, std::string_view id, std::size_t corner);
 
+/// The four standing planes that a plan shows as lines.
+enum class PlaneSide { back, front, left, right };
+/// A standing plane of the stage, null when the show has none there.
+Surface* plane_of(Stage& stage, PlaneSide side);
+const Surface* plane_of(const Stage& stage, PlaneSide side);
+/// Moves a plane to a y (back, front) or x (left, right). Returns whether there was one and it moved.
+bool move_plane(Show& show, PlaneSide side, double at);
+
 }  // namespace howlmap

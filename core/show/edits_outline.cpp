@@ -61,4 +61,27 @@ bool remove_corner(Show& show, std::string_view id, std::size_t corner) {
     return take(show, id, std::move(next));
 }
 
+namespace {
+template <class S>
+auto* plane_in(S& surfaces, PlaneSide side) {
+    auto& plane = side == PlaneSide::back    ? surfaces.back
+                  : side == PlaneSide::front ? surfaces.front
+                  : side == PlaneSide::left  ? surfaces.left
+                                             : surfaces.right;
+    return plane ? &*plane : nullptr;
+}
+}  // namespace
+
+Surface* plane_of(Stage& stage, PlaneSide side) { return plane_in(stage.surfaces, side); }
+
+const Surface* plane_of(const Stage& stage, PlaneSide side) { return plane_in(stage.surfaces, side); }
+
+bool move_plane(Show& show, PlaneSide side, double at) {
+    Surface* plane = plane_of(show.stage, side);
+    const double held = std::clamp(at, -kFarthest, kFarthest);
+    if (!plane || plane->at == held) return false;
+    plane->at = held;
+    return true;
+}
+
 }  // namespace howlmap

@@ -29,6 +29,7 @@ void Handles::refresh() {
     handles_.clear();
     if (outline_mode_) {
         add_corners({});
+        add_planes();
     } else {
         add_turn_handle();
         const QStringList& ids = plan_.selection().ids();
@@ -71,6 +72,20 @@ void Handles::add_corners(const QString& id) {
     }
 }
 
+/// On each wall, a quarter along the stage: clear of the words in the middle.
+void Handles::add_planes() {
+    const Stage& stage = plan_.document().show().stage;
+    const Box2 box = howlmap::bounds_of(stage.outline);
+    const Vec2 quarter = box.low + (box.high - box.low) * 0.25;
+    for (const PlaneSide side : {PlaneSide::back, PlaneSide::front, PlaneSide::left, PlaneSide::right}) {
+        const Surface* plane = plane_of(stage, side);
+        if (!plane) continue;
+        const bool across = side == PlaneSide::back || side == PlaneSide::front;
+        const Vec2 at = across ? Vec2{quarter.x, plane->at} : Vec2{plane->at, quarter.y};
+        handles_.push_back({Handle::Kind::plane, {}, static_cast<std::size_t>(side), to_page(at)});
+    }
+}
+
 std::optional<Handle> Handles::handle_at(QPointF page) const {
     const double reach = kReachPx * plan_.style().px;
     std::optional<Handle> nearest;
@@ -93,7 +108,7 @@ void Handles::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*
         if (handle.kind == Handle::Kind::turn) {
             painter->drawLine(pivot_, handle.at);
             painter->drawEllipse(handle.at, half, half);
-        } else if (handle.kind == Handle::Kind::corner) {
+        } else if (handle.kind == Handle::Kind::corner || handle.kind == Handle::Kind::plane) {
             painter->drawRect(QRectF(handle.at - QPointF(half, half), QSizeF(2 * half, 2 * half)));
         } else {
             painter->drawEllipse(handle.at, half * 0.55, half * 0.55);

@@ -11,13 +11,14 @@ class PlanScene;
 
 /// Something small that the pointer can take hold of.
 struct Handle {
-    enum class Kind { turn, corner, edge } kind = Kind::turn;
+    enum class Kind { turn, corner, edge, plane } kind = Kind::turn;
     QString id;             ///< of the riser whose corner it is; empty: the stage outline
-    std::size_t index = 0;  ///< of the corner, or of the one that starts the edge
+    std::size_t index = 0;  ///< of the corner, of the one that starts the edge, or the PlaneSide
     QPointF at;             ///< page
 };
 
-/// The turn handle of the selection and the corners of a selected riser (or, with the outline tool, of the stage).
+/// The turn handle of the selection and the corners of a selected riser (or, with the outline tool, of the stage
+/// and its walls).
 class Handles : public QGraphicsItem {
   public:
     explicit Handles(PlanScene& scene);
@@ -32,6 +33,7 @@ class Handles : public QGraphicsItem {
   private:
     void add_turn_handle();
     void add_corners(const QString& id);
+    void add_planes();
 
     PlanScene& plan_;
     std::vector<Handle> handles_;

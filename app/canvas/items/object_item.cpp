@@ -53,7 +53,7 @@ LabelItem::LabelItem(PlanScene& scene, QString id) : plan_(scene), id_(std::move
 
 void LabelItem::set_place(const QRectF& page, int side) {
     side_ = side;
-    if (page == bounds_) return update();
+    if (page == bounds_) return;
     prepareGeometryChange();
     bounds_ = page;
 }

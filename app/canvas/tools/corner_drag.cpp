@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/canvas/tools/corner_drag.h"
 
-#include <cmath>
-
 #include "app/canvas/items/guides.h"
 #include "app/canvas/plan_view.h"
 #include "app/canvas/tools/snap.h"
@@ -11,8 +9,6 @@
 namespace howlmap::app {
 namespace {
 constexpr double kReachPx = 6.0;
-
-double to_millimetre(double v) { return std::round(v * 1000.0) / 1000.0 + 0.0; }
 
 SnapField field_of(const PlanView& view, const Outline& outline, std::size_t corner, bool all) {
     SnapField field;
@@ -31,7 +27,7 @@ CornerDrag::CornerDrag(PlanView& view, const Handle& handle)
 void CornerDrag::update(const Pointer& pointer) {
     const Outline* outline = outline_of(view_.document().before_gesture(), id_);
     if (!outline) return;
-    Vec2 to{to_millimetre(pointer.at.x), to_millimetre(pointer.at.y)};
+    Vec2 to = to_millimetre(pointer.at);
     view_.guides().clear();
     if (view_.snapping() && !pointer.alt()) {
         const Snapped snap = snapped(pointer.at, field_of(view_, *outline, corner_, from_edge_));

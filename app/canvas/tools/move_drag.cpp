@@ -2,7 +2,6 @@
 #include "app/canvas/tools/move_drag.h"
 
 #include <algorithm>
-#include <cmath>
 
 #include "app/canvas/drag_reading.h"
 #include "app/canvas/items/guides.h"
@@ -15,8 +14,6 @@ namespace howlmap::app {
 namespace {
 constexpr double kReachPx = 6.0;
 constexpr double kFinePixels = 500.0;  ///< pixels a metre from which the grid is a centimetre instead of ten
-
-double to_millimetre(double v) { return std::round(v * 1000.0) / 1000.0 + 0.0; }
 
 SnapField field_of(PlanView& view, const Ids& moving) {
     SnapField field;
@@ -52,7 +49,7 @@ MoveDrag::~MoveDrag() = default;
 Vec2 MoveDrag::target(const Pointer& pointer) {
     const Vec2 wanted = start_ + (pointer.at - from_);
     view_.guides().clear();
-    if (!view_.snapping() || pointer.alt()) return {to_millimetre(wanted.x), to_millimetre(wanted.y)};
+    if (!view_.snapping() || pointer.alt()) return to_millimetre(wanted);
     const Snapped snap = snapped(wanted, field_);
     view_.guides().show_snap(snap);
     return snap.at;

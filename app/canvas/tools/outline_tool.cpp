@@ -4,6 +4,7 @@
 #include "app/canvas/items/handles.h"
 #include "app/canvas/plan_view.h"
 #include "app/canvas/tools/corner_drag.h"
+#include "app/canvas/tools/plane_drag.h"
 #include "app/export/plan_style.h"
 #include "core/show/edits.h"
 
@@ -14,7 +15,11 @@ OutlineTool::OutlineTool(PlanView& view) : Tool(view) { view_.handles().set_outl
 OutlineTool::~OutlineTool() { view_.handles().set_outline_mode(false); }
 
 void OutlineTool::press(const Pointer& pointer) {
-    if (const auto handle = view_.handles().handle_at(to_page(pointer.at)))
+    const auto handle = view_.handles().handle_at(to_page(pointer.at));
+    if (!handle) return;
+    if (handle->kind == Handle::Kind::plane)
+        drag_ = std::make_unique<PlaneDrag>(view_, static_cast<PlaneSide>(handle->index));
+    else
         drag_ = std::make_unique<CornerDrag>(view_, *handle);
 }
 

@@ -6,7 +6,7 @@
 
 namespace howlmap::app {
 
-/// Reshapes the stage: pull a corner, pull a new one out of an edge, double-click one to take it away.
+/// Reshapes the stage: pull a corner, pull a new one out of an edge, double-click one to take it away, pull a wall.
 class OutlineTool : public Tool {
   public:
     explicit OutlineTool(PlanView& view);

@@ -54,6 +54,7 @@ void PlanTools::move(const QMouseEvent& event) {
     if (panning_) {
         const QPoint way = event.position().toPoint() - pan_at_;
         pan_at_ = event.position().toPoint();
+        view_.panned();
         view_.horizontalScrollBar()->setValue(view_.horizontalScrollBar()->value() - way.x());
         view_.verticalScrollBar()->setValue(view_.verticalScrollBar()->value() - way.y());
         return;

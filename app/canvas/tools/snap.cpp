@@ -27,6 +27,11 @@ std::optional<Pull> pull(double wanted, const SnapField& field, bool with_centre
 }
 }  // namespace
 
+Vec2 to_millimetre(Vec2 place) {
+    const auto whole = [](double v) { return std::round(v * 1000.0) / 1000.0 + 0.0; };
+    return {whole(place.x), whole(place.y)};
+}
+
 Snapped snapped(Vec2 wanted, const SnapField& field) {
     const auto on_grid = [&](double v) { return std::round(v * field.per_metre) / field.per_metre + 0.0; };
     Snapped result{{on_grid(wanted.x), on_grid(wanted.y)}, {}, {}, {}, {}};

@@ -20,6 +20,8 @@ struct Snapped {
     std::optional<Vec2> neighbour_x, neighbour_y;
 };
 
+/// A place without more digits than a hand has: whole millimetres.
+Vec2 to_millimetre(Vec2 place);
 /// A neighbour or the centre line within reach wins over the grid, the nearest one first; x and y on their own.
 Snapped snapped(Vec2 wanted, const SnapField& field);
 

@@ -10,18 +10,13 @@ namespace howlmap {
 namespace {
 constexpr double kIntervals = kBlockPoints - 1.0;
 
-void add_kinks(std::vector<double>& nodes, const Directivity& directivity, double speed) {
+void add_kinks(std::vector<double>& nodes, const Directivity& directivity) {
     if (const auto* coverage = std::get_if<Coverage>(&directivity)) {
         nodes.push_back(control_hz(coverage->horizontal_deg, coverage->width_m));
         nodes.push_back(control_hz(coverage->vertical_deg, coverage->height_m));
     }
     if (const auto* table = std::get_if<DirectivityTable>(&directivity))
         nodes.insert(nodes.end(), table->hz.begin(), table->hz.end());
-    if (const auto* cap = std::get_if<CapOnSphere>(&directivity)) {
-        const double lobe = 0.3 * speed / (2.0 * kPi * cap->sphere_radius_m);  // Hz by which ka rises 0.3
-        const double step = std::max(lobe, kHighestHz / 4000.0);
-        for (double hz = 8.0 * step; hz < kHighestHz; hz += step) nodes.push_back(hz);
-    }
 }
 
 void add_kinks(std::vector<double>& nodes, const Absorption& absorption) {
@@ -32,14 +27,13 @@ void add_kinks(std::vector<double>& nodes, const Absorption& absorption) {
 
 std::vector<double> gain_nodes(const LoopModel& model) {
     std::vector<double> nodes{kLowestHz, kHighestHz};
-    for (double hz = kLowestHz; hz < kHighestHz; hz *= hz < 200.0 ? std::exp2(1.0 / 4.0) : std::exp2(1.0 / 8.0))
+    for (double hz = kLowestHz; hz < kHighestHz; hz *= hz < 200.0 ? std::exp2(1.0 / 6.0) : std::exp2(1.0 / 14.0))
         nodes.push_back(hz);
     const Surfaces& surfaces = *model.surroundings().surfaces;
     add_kinks(nodes, surfaces.floor.absorption);
     for (const auto* surface : {&surfaces.back, &surfaces.front, &surfaces.left, &surfaces.right, &surfaces.ceiling})
         if (*surface) add_kinks(nodes, (*surface)->absorption);
-    for (const LoopModel::Speaker& speaker : model.speakers())
-        add_kinks(nodes, *speaker.emitter.directivity, model.surroundings().speed);
+    for (const LoopModel::Speaker& speaker : model.speakers()) add_kinks(nodes, *speaker.emitter.directivity);
     for (const LoopModel::In& in : model.inputs())
         if (const DirectivityTable* table = in.receiver.pattern.table())
             nodes.insert(nodes.end(), table->hz.begin(), table->hz.end());

@@ -83,7 +83,8 @@ void SumLegs(const LegInBlock* HWY_RESTRICT legs, std::size_t count, Lanes& sum)
         C total = ZeroC();
         for (std::size_t i = 0; i < count; ++i) {
             const V turns = hn::MulAdd(index, hn::Set(d, legs[i].turns_step), hn::Set(d, legs[i].turns));
-            const V gain = hn::MulAdd(index, hn::Set(d, legs[i].slope), hn::Set(d, legs[i].gain));
+            const V gain = legs[i].by_point ? hn::LoadU(d, legs[i].by_point + at)
+                                            : hn::MulAdd(index, hn::Set(d, legs[i].slope), hn::Set(d, legs[i].gain));
             const C phasor = Phasor(turns);
             total.re = hn::MulAdd(phasor.re, gain, total.re);
             total.im = hn::MulAdd(phasor.im, gain, total.im);

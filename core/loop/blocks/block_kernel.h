@@ -9,10 +9,12 @@
 
 namespace howlmap {
 
-/// A path's contribution within a block: (gain + i slope) exp(-2 pi j (turns + i turns_step)) at point i.
+/// A path's contribution within a block: (gain + i slope) exp(-2 pi j (turns + i turns_step)) at point i, or
+/// by_point[i] times the phasor.
 struct LegInBlock {
     double turns, turns_step;
     double gain, slope;
+    const double* by_point;  ///< null: gain and slope
 };
 /// Sum of legs at all points, phases to 1e-9.
 void sum_legs(const LegInBlock* legs, std::size_t count, Lanes& sum);

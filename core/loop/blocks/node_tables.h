@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <array>
+#include <memory>
 #include <vector>
 
+#include "core/loop/blocks/cap_table.h"
 #include "core/loop/loop_model.h"
 
 namespace howlmap {
@@ -25,26 +27,23 @@ class NodeTables {
         double depth, decay;  ///< D = exp(-depth (1 - exp(decay x)))
     };
     CoverageRows coverage(std::size_t speaker) const;
-    /// Multiplies gains by the directivity of a speaker with a table or a cap. Nothing to do for others.
-    /// Given: angle in rad, speed of sound in m/s.
-    void apply_directivity(std::size_t speaker, double off_axis, double speed, double* gains) const;
-    bool has_table(std::size_t speaker) const { return !tables_[speaker].empty(); }
+    /// Multiplies gains by the directivity of a speaker with a measured table. Nothing to do for others. Angle in rad.
+    void apply_table(std::size_t speaker, double off_axis, double* gains) const;
+    /// The lobes of a speaker that is a cap on a sphere; null for others.
+    const CapTable* cap(std::size_t speaker) const { return caps_[speaker].get(); }
     /// Multiplies gains by a microphone's table.
     void apply_pattern(std::size_t input, double off_axis, double* gains) const;
 
   private:
     void add_coverage(const Coverage& coverage, std::size_t speaker);
-    void add_cap(const CapOnSphere& cap, std::size_t speaker);
 
     const LoopModel* model_;
     std::vector<double> nodes_;
     std::size_t stride_;
-    double speed_;
     std::array<std::vector<double>, kVias> reflections_;
     std::array<bool, kVias> dead_{};
-    std::vector<std::vector<double>> across_, above_;  // by speaker
-    std::vector<std::vector<double>> tables_;          // by speaker: angle, then node
-    std::vector<double> angle_step_;                   // rad between rows of a table, by speaker
+    std::vector<std::vector<double>> across_, above_;    // by speaker
+    std::vector<std::shared_ptr<const CapTable>> caps_;  // by speaker
 };
 
 }  // namespace howlmap

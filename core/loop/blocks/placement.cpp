@@ -40,9 +40,19 @@ void Placement::add_pair(std::size_t input, std::size_t speaker, const Stance& s
     std::fill(sizes, sizes + stride, 0.0);
     for (std::size_t i = 0; i < count; ++i) {
         add_leg(paths[i], input, speaker, stance);
-        const double* gains = gains_.data() + (rows_.size() - 1) * stride;
-        for (std::size_t node = 0; node < stride; ++node) sizes[node] += std::abs(gains[node]);
+        add_sizes(rows_.size() - 1, sizes);
     }
+}
+
+void Placement::add_sizes(std::size_t row, double* sizes) {
+    const std::size_t stride = tables_->stride();
+    const double* gains = gains_.data() + row * stride;
+    if (const CapTable* cap = rows_[row].cap) {
+        envelope_.assign(gains, gains + stride);
+        cap->apply_envelope(rows_[row].off_axis, envelope_.data());
+        gains = envelope_.data();
+    }
+    for (std::size_t node = 0; node < stride; ++node) sizes[node] += std::abs(gains[node]);
 }
 
 void Placement::add_leg(const Path& path, std::size_t input, std::size_t speaker, const Stance& stance) {
@@ -67,10 +77,10 @@ void Placement::add_leg(const Path& path, std::size_t input, std::size_t speaker
                        coverage.decay};
     double* gains = gains_.data() + rows_.size() * tables_->stride();
     leg_gains(leg, tables_->stride(), gains);
-    if (tables_->has_table(speaker)) tables_->apply_directivity(speaker, leaving.off_axis, speed_, gains);
+    tables_->apply_table(speaker, leaving.off_axis, gains);
     if (pattern.is_table())
         tables_->apply_pattern(input, local_angles(stance.inputs[input].frame, path.arriving).off_axis, gains);
-    rows_.push_back({path.held_m / speed_, -stance.phases[speaker]});
+    rows_.push_back({path.held_m / speed_, -stance.phases[speaker], tables_->cap(speaker), leaving.off_axis});
 }
 
 double Placement::largest_size(std::size_t pair, std::size_t first_node, std::size_t last_node) const {
@@ -80,11 +90,21 @@ double Placement::largest_size(std::size_t pair, std::size_t first_node, std::si
 
 void Placement::transfer(std::size_t pair, const Block& block, Lanes& h) const {
     LegInBlock legs[kVias];
+    double by_point[kVias][kBlockPoints];
     std::size_t count = 0;
-    for (std::size_t row = first_[pair]; row < first_[pair + 1]; ++row) {
-        const double* gains = gains_.data() + row * tables_->stride() + block.node;
-        const double turns = block.low_hz * rows_[row].delay_s + rows_[row].turns, rise = gains[1] - gains[0];
-        legs[count++] = {turns, block.step_hz * rows_[row].delay_s, gains[0] + rise * block.at, rise * block.rise};
+    for (std::size_t r = first_[pair]; r < first_[pair + 1]; ++r) {
+        const Row& row = rows_[r];
+        const double* gains = gains_.data() + r * tables_->stride() + block.node;
+        const double rise = gains[1] - gains[0], turns = block.low_hz * row.delay_s + row.turns;
+        LegInBlock& leg = legs[count];
+        leg = {turns, block.step_hz * row.delay_s, gains[0] + rise * block.at, rise * block.rise, nullptr};
+        if (row.cap) {
+            for (std::size_t i = 0; i < kBlockPoints; ++i)
+                by_point[count][i] = leg.gain + leg.slope * static_cast<double>(i);
+            row.cap->apply(row.off_axis, speed_, block, by_point[count]);
+            leg.by_point = by_point[count];
+        }
+        ++count;
     }
     sum_legs(legs, count, h);
 }

@@ -25,8 +25,11 @@ class Placement {
   private:
     struct Row {
         double delay_s, turns;  // turns: the loudspeaker's drawn phase, as a delay
+        const CapTable* cap;    // multiplies the gains, if there
+        double off_axis;
     };
     void add_pair(std::size_t input, std::size_t speaker, const Stance& stance);
+    void add_sizes(std::size_t row, double* sizes);
     void add_leg(const Path& path, std::size_t input, std::size_t speaker, const Stance& stance);
 
     const LoopModel* model_;
@@ -36,7 +39,7 @@ class Placement {
     std::vector<double> air_;  // Np/m by node
     std::vector<Row> rows_;
     std::vector<std::size_t> first_;  // row of each pair, and the end
-    std::vector<double> gains_, sizes_;
+    std::vector<double> gains_, sizes_, envelope_;
 };
 
 }  // namespace howlmap

@@ -23,6 +23,7 @@ class TestPointer : public QObject {
     void the_middle_button_pans();
     void a_locked_object_stays();
     void a_corner_of_a_riser_moves();
+    void the_outline_tool_reshapes_stage_and_walls();
 };
 
 void TestPointer::a_click_selects_one() {
@@ -175,6 +176,26 @@ void TestPointer::a_corner_of_a_riser_moves() {
     QCOMPARE(corner.x, 3.5);
     QCOMPARE(corner.y, 5.5);
     QCOMPARE(f.steps(), 1);
+}
+
+void TestPointer::the_outline_tool_reshapes_stage_and_walls() {
+    Show show = small_stage();
+    show.stage.surfaces.back = Surface{6.5, 0.1, {}};
+    Stage_fixture f(show, {1300, 1100});
+    f.view.set_tool(ToolKind::outline);
+    f.drag(f.at(4.0, 6.0), f.at(4.4, 5.6));
+    QCOMPARE(f.document.show().stage.outline[2], (Vec2{4.4, 5.6}));
+    f.drag(f.at(0.0, 0.0), f.at(0.0, -0.5));  // the middle of the front edge becomes a corner
+    QCOMPARE(f.document.show().stage.outline.size(), std::size_t{5});
+    QTest::mouseDClick(f.port(), Qt::LeftButton, {}, f.at(0.0, -0.5));
+    QTest::mouseRelease(f.port(), Qt::LeftButton, {}, f.at(0.0, -0.5));
+    QCOMPARE(f.document.show().stage.outline.size(), std::size_t{4});
+    const double quarter = -4.0 + 8.4 * 0.25;
+    f.drag(f.at(quarter, 6.5), f.at(quarter, 7.0));
+    QCOMPARE(f.document.show().stage.surfaces.back->at, 7.0);
+    QCOMPARE(f.steps(), 4);
+    f.drag(f.at(4.4, 5.6), f.at(-4.4, 5.6));  // would cross itself: the corner stops short
+    QVERIFY(is_simple(f.document.show().stage.outline));
 }
 
 HOWLMAP_TEST(TestPointer)

@@ -143,8 +143,7 @@ void TestPlanExport::svg_is_well_formed_and_keeps_text() {
     for (const QString& name : names_of(show)) QVERIFY2(svg.contains(name.toHtmlEscaped().toUtf8()), qPrintable(name));
     const Tool lint = run("xmllint", svg, QStringLiteral("plan.svg"), {QStringLiteral("--noout")});
     if (lint.there) QCOMPARE(lint.status, 0);
-    const Tool render =
-        run("rsvg-convert", svg, QStringLiteral("plan.svg"), {});
+    const Tool render = run("rsvg-convert", svg, QStringLiteral("plan.svg"), {});
     if (render.there) QVERIFY(render.status == 0 && !QImage::fromData(render.out).isNull());
 }
 

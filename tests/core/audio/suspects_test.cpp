@@ -52,6 +52,26 @@ class SuspectsTest : public QObject {
         }
     }
 
+    // Eight microphones before one loudspeaker: none carries a fifth, yet the ring is theirs.
+    void aRingThatManyShare() {
+        Show show = two_singers();
+        show.loudspeakers.resize(1), show.inputs.resize(1), show.mixes.resize(1);
+        for (int k = 1; k < 8; ++k) {
+            Input i = show.inputs[0];
+            i.id += std::to_string(k), i.channel = k + 1;
+            Send s = show.mixes[0].sends[0];
+            s.input = i.id;
+            show.inputs.push_back(i);
+            show.mixes[0].sends.push_back(s);
+        }
+        const Stability stability = stability_of(show, true);
+        const Ring& ring = stability.rings.front();
+        QVERIFY(ring.shares.front().share < 0.2);
+        const auto suspects = loops_for_frequency(show, ring.hz);
+        QCOMPARE(suspects.size(), std::size_t{8});
+        QVERIFY(std::abs(suspects.front().hz - ring.hz) < 0.1);
+    }
+
     void eachPairOnce() {
         const auto suspects = loops_for_frequency(two_singers(), 700.0);
         std::set<std::pair<std::string, std::string>> pairs;

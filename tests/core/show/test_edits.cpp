@@ -142,6 +142,7 @@ class TestEdits : public QObject {
     void inserting_into_another_show_brings_the_mix();
     void removing_takes_references_along();
     void outlines_stay_simple();
+    void walls_move_where_there_are_any();
     void names_and_channels_go_on_counting();
     void any_sequence_can_be_undone_and_redone();
 };
@@ -290,6 +291,15 @@ void TestEdits::outlines_stay_simple() {
     QVERIFY(!move_corner(show, "riser", 9, {0, 0}));
     show.stage.outline = {{0, 0}, {1, 0}, {0, 1}};
     QVERIFY(!remove_corner(show, "", 0));
+}
+
+void TestEdits::walls_move_where_there_are_any() {
+    Show show = stage();
+    QVERIFY(!move_plane(show, PlaneSide::back, 7.0));
+    show.stage.surfaces.left = Surface{5.0, 0.2, {}};
+    QVERIFY(move_plane(show, PlaneSide::left, 5.5));
+    QVERIFY(!move_plane(show, PlaneSide::left, 5.5));
+    QCOMPARE(plane_of(show.stage, PlaneSide::left)->at, 5.5);
 }
 
 void TestEdits::names_and_channels_go_on_counting() {

@@ -1,0 +1,198 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Maps, loop lines, lobes and ghosts on the plan; zoom and furniture.
+#include "app/canvas/overlay/ghost_item.h"
+#include "app/canvas/overlay/lobe_layer.h"
+#include "app/canvas/overlay/plan_layers.h"
+#include "app/canvas/tools/snap.h"
+#include "app/export/reading_text.h"
+#include "app/export/scale_bar.h"
+#include "tests/app/canvas/stage_fixture.h"
+#include "tests/support/registry.h"
+
+namespace howlmap::app {
+namespace {
+QString s(const char* text) { return QString::fromLatin1(text); }
+
+bool has_lines(const PlanView& view) { return !const_cast<PlanView&>(view).layers().loops().empty(); }
+}  // namespace
+
+class TestLayers : public QObject {
+    Q_OBJECT
+  private Q_SLOTS:
+    void a_feedback_map_appears_and_follows();
+    void a_map_of_nothing_says_why();
+    void an_unstable_rest_says_so();
+    void loops_run_from_loudspeaker_to_microphone();
+    void a_highlighted_ring_is_lit_and_labelled();
+    void lobes_of_the_selection_with_nulls();
+    void a_ghost_shows_only_what_moves();
+    void the_whole_plan_fits();
+    void the_scale_bar_is_true();
+    void snapping_pulls_to_lines();
+    void figures_of_the_measuring_tool();
+    void nothing_in_view_stays_from_another_show();
+};
+
+void TestLayers::a_feedback_map_appears_and_follows() {
+    Stage_fixture f;
+    f.view.set_overlay({OverlayKind::feedback, s("m1"), {}, 0.85, {}});
+    MapService& maps = f.view.layers().maps();
+    QTRY_VERIFY_WITH_TIMEOUT(maps.settled() && maps.picture(), 30000);
+    const auto first = maps.picture();
+    QVERIFY(!first->image.isNull());
+    QVERIFY(maps.trouble().isEmpty());
+    // Outside the stage there is no colour.
+    QCOMPARE(map_reading(*first->grid, {5.0, 3.0}), QString());
+    QVERIFY(map_reading(*first->grid, {0.0, 3.0}).contains(s("dB")));
+    f.document.edit(s("Move"), [](Show& show) { move_by(show, {"w1"}, {1.0, 1.0}); });
+    QTRY_VERIFY_WITH_TIMEOUT(maps.settled(), 30000);
+    QVERIFY(!(maps.picture()->grid->value == first->grid->value));
+    f.view.set_overlay({});
+    QVERIFY(!maps.picture());
+}
+
+void TestLayers::a_map_of_nothing_says_why() {
+    Stage_fixture f;
+    f.view.set_overlay({OverlayKind::feedback, s("nobody"), {}, 0.85, {}});
+    MapService& maps = f.view.layers().maps();
+    QTRY_VERIFY_WITH_TIMEOUT(!maps.trouble().isEmpty(), 30000);
+    QVERIFY(!maps.picture());
+}
+
+void TestLayers::an_unstable_rest_says_so() {
+    Show show = small_stage();
+    show.inputs.push_back(microphone("m2", 2, {1.5, 1.4}));
+    show.mixes.front().loudspeakers = {"w1", "w2"};
+    show.mixes.front().sends.push_back({"m2", 130.0, {}});
+    Stage_fixture f(show);
+    f.view.set_overlay({OverlayKind::feedback, s("m1"), {}, 0.85, {}});
+    MapService& maps = f.view.layers().maps();
+    QTRY_VERIFY_WITH_TIMEOUT(maps.settled(), 30000);
+    QVERIFY2(maps.trouble().contains(s("rings already")), qPrintable(maps.trouble()));
+    QVERIFY(!maps.picture() || maps.picture()->image.isNull());
+}
+
+void TestLayers::loops_run_from_loudspeaker_to_microphone() {
+    Stage_fixture f;
+    QTRY_VERIFY_WITH_TIMEOUT(has_lines(f.view), 30000);
+    const LoopLine line = f.view.layers().loops().back();
+    QCOMPARE(line.loudspeaker, std::string("w1"));
+    QCOMPARE(line.input, std::string("m1"));
+    QCOMPARE(line.page.p1(), QPointF(-1.5, -1.0));
+    QCOMPARE(line.page.p2(), QPointF(-1.5, -2.5));
+    QVERIFY(!line.lit && !line.labelled);
+}
+
+void TestLayers::a_highlighted_ring_is_lit_and_labelled() {
+    Stage_fixture f;
+    QTRY_VERIFY_WITH_TIMEOUT(f.analysis.result() && !f.analysis.result()->rings.empty(), 30000);
+    const Ring ring = f.analysis.result()->rings.front();
+    f.view.set_highlight(ring);
+    QTRY_VERIFY(has_lines(f.view) && f.view.layers().loops().back().lit);
+    QVERIFY(f.view.layers().loops().back().labelled);
+    QCOMPARE(f.view.layers().loops().back().hz, ring.hz);
+    QCOMPARE(f.view.shown_frequency(), std::optional(ring.hz));
+    f.view.set_frequency(500.0);
+    QCOMPARE(f.view.shown_frequency(), std::optional(500.0));
+    f.view.set_highlight(std::nullopt);
+    QTRY_VERIFY(!f.view.layers().loops().back().lit);
+}
+
+/// Source: a supercardioid a = 0.37 has its nulls where 0.37 + 0.63 cos = 0, at 126 degrees (Eargle, The Microphone
+/// Book).
+void TestLayers::lobes_of_the_selection_with_nulls() {
+    Show show = small_stage();
+    std::get<Microphone>(show.inputs.front().transducer).pattern = PatternName::supercardioid;
+    Stage_fixture f(show);
+    f.selection.set({s("m1")});
+    const LobeItem& item = f.view.layers().lobes();
+    QCOMPARE(item.lobes().size(), std::size_t{1});
+    const Lobe& lobe = item.lobes().front();
+    QCOMPARE(lobe.nulls.size(), std::size_t{2});
+    for (const QLineF& ray : lobe.nulls) {
+        const Vec2 away = to_plan(ray.p2()) - to_plan(ray.p1());
+        const double yaw = degrees(std::atan2(away.x, -away.y));
+        QVERIFY2(std::abs(std::abs(turn_degrees(180.0, yaw)) - 126.0) <= 2.0, qPrintable(QString::number(yaw)));
+    }
+    f.selection.set({s("p1")});
+    QVERIFY(item.lobes().empty());
+}
+
+void TestLayers::a_ghost_shows_only_what_moves() {
+    Stage_fixture f;
+    Show ghost = f.document.show();
+    move_by(ghost, {"w1"}, {0.5, 0.0});
+    f.view.set_ghost(ghost);
+    QCOMPARE(f.view.layers().ghost().looks().size(), std::size_t{1});
+    QCOMPARE(f.view.layers().ghost().looks().front().id, s("w1"));
+    f.view.set_ghost(std::nullopt);
+    QVERIFY(f.view.layers().ghost().looks().empty());
+}
+
+void TestLayers::the_whole_plan_fits() {
+    Stage_fixture f;
+    f.view.zoom_fit();
+    const QRect room = f.port()->rect();
+    const double margin = 0.02 * room.width();
+    for (const QString& id : f.view.plan_scene().ids()) {
+        const QRect box = f.view.mapFromScene(f.view.plan_scene().bounds_of({id})).boundingRect();
+        QVERIFY(room.adjusted(int(margin), int(margin), -int(margin), -int(margin)).contains(box));
+    }
+}
+
+void TestLayers::the_scale_bar_is_true() {
+    QCOMPARE(scale_bar_length(100.0, Units::metric), 1.0);
+    QCOMPARE(scale_bar_length(30.0, Units::metric), 5.0);
+    Stage_fixture f;
+    const QPoint a = f.at(0, 2), b = f.at(1, 2);
+    QCOMPARE(b.x() - a.x(), 100);
+}
+
+void TestLayers::snapping_pulls_to_lines() {
+    SnapField field;
+    field.neighbours = {{1.234, 3.0}};
+    const Snapped near = snapped({1.21, 2.96}, field);
+    QCOMPARE(near.at.x, 1.234);
+    QCOMPARE(near.at.y, 3.0);
+    QVERIFY(near.neighbour_x && near.neighbour_y);
+    const Snapped centre = snapped({0.04, 1.51}, field);
+    QCOMPARE(centre.at.x, 0.0);
+    QVERIFY(centre.guide_x && !centre.neighbour_x);
+    QCOMPARE(centre.at.y, 1.5);
+    const Snapped grid = snapped({1.03, -0.04}, field);
+    QCOMPARE(grid.at.x, 1.0);
+    QCOMPARE(grid.at.y, 0.0);
+    QVERIFY(!grid.guide_x && !grid.guide_y);
+}
+
+/// Source: 343.2 m/s at 20 degrees (ISO 9613-1): 3.432 m take 10 ms and hold ten waves of 1 kHz.
+void TestLayers::figures_of_the_measuring_tool() {
+    QLocale::setDefault(QLocale::c());
+    const Show show = small_stage();
+    const QString text = measure_text(show, {0, 0, 0}, {3.432, 0, 0}, 1000.0);
+    QVERIFY2(text.contains(s("3.43 m")) && text.contains(s("10.0 ms")) && text.contains(s("10.0 waves")) &&
+                 text.contains(s("90")),
+             qPrintable(text));
+    const QString pair = pair_text(show, "w1", "m1");
+    QVERIFY2(pair.startsWith(s("Wedge w1 to Voice m1: 2.00 m")) && pair.contains(s("axis")), qPrintable(pair));
+    QCOMPARE(pair_text(show, "w1", "nobody"), QString());
+}
+
+void TestLayers::nothing_in_view_stays_from_another_show() {
+    Stage_fixture f;
+    f.selection.set({s("w1")});
+    f.view.set_overlay({OverlayKind::feedback, s("m1"), {}, 0.85, {}});
+    f.document.replace(Show{}, {}, false);
+    QCoreApplication::processEvents();
+    QVERIFY(f.selection.ids().isEmpty());
+    QCOMPARE(f.view.overlay().kind, OverlayKind::none);
+    QVERIFY(f.view.plan_scene().ids().isEmpty());
+    QTRY_VERIFY(!has_lines(f.view));
+    (void)f.view.grab();
+}
+
+HOWLMAP_TEST(TestLayers)
+
+}  // namespace howlmap::app
+
+#include "test_layers.moc"
