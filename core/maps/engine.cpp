@@ -62,7 +62,8 @@ tl::expected<MapEngine::Shown, MapError> MapEngine::update(const Show& show, con
         asked.options.coarse *= factor;
         auto grid = maps::empty_grid(show, asked);
         if (!grid) return tl::unexpected(grid.error());
-        if (!(*mapper)->draw(*grid, job)) return maps::error(MapError::Reason::cancelled);
+        const auto quality = factor > 1 ? maps::Quality::quick : maps::Quality::full;
+        if (!(*mapper)->draw(*grid, quality, job)) return maps::error(MapError::Reason::cancelled);
         best = std::make_shared<const MapGrid>(std::move(*grid));
         if (shown) shown(best);
     }

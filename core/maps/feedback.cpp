@@ -27,24 +27,20 @@ bool rings(const Show& show, const Job& job) {
 class FeedbackMapper : public Mapper {
   public:
     FeedbackMapper(const Show& show, const Input& input, const Range& range, MapSession& session, const Job& job)
-        : show_(show), input_(input), store_(session.store), loops_(session.loops) {
+        : show_(show), input_(input), range_(range), store_(session.store), loops_(session.loops) {
         loops_.update(show, store_, job);
         position_ = position_of_input(loops_.model(), index_by_id(show.inputs, input.id));
         if (position_ < 0 || job.cancelled()) return;
         for (const LoopModel::Speaker& speaker : loops_.model().speakers())
             directivities_.push_back(speaker.emitter.directivity);
-        std::atomic<bool> doubtful{false};
-        DriveFunction function = feedback_drives(loops_, position_, doubtful);
-        function.sharp_hz = sharp_frequencies(directivities_, store_, loops_.speed());
-        drives_ = tabulate(function, range, loops_.speed(), job);
-        if (range != Range{}) ask_everywhere(function, job);
-        unstable_ = doubtful && rings(without_sends_of(show, input.id), job);
     }
 
-    bool draw(MapGrid& grid, const Job& job) override {
+    bool draw(MapGrid& grid, Quality quality, const Job& job) override {
+        if (!job.cancelled() && position_ >= 0) set_drives(quality, job);
+        if (job.cancelled()) return false;  // perhaps before everything was ready
         grid.silent = position_ < 0;
         grid.unstable_without = unstable_;
-        if (grid.silent || unstable_) return !job.cancelled();
+        if (grid.silent || unstable_) return true;
         CellList cells = cells_of(grid);
         set_height(cells, input_.position.z);
         Ends ends(show_, grid, cells, kSwept, store_);
@@ -61,15 +57,31 @@ class FeedbackMapper : public Mapper {
     }
 
   private:
-    /// Lets the drive function see all fine frequencies, whatever the map shows.
-    static void ask_everywhere(const DriveFunction& function, const Job& job) {
+    void set_drives(Quality quality, const Job& job) {
+        std::atomic<bool> doubtful{false};
+        DriveFunction function = feedback_drives(loops_, position_, doubtful);
+        if (quality == Quality::quick) {
+            drives_ = tabulate_quickly(function, range_, loops_.speed(), job);
+        } else {
+            function.sharp_hz = sharp_frequencies(directivities_, store_, loops_.speed());
+            drives_ = tabulate(function, range_, loops_.speed(), job);
+        }
+        if (range_ != Range{}) ask_everywhere(function, quality, job);
+        unstable_ = doubtful && rings(without_sends_of(show_, input_.id), job);
+    }
+
+    /// Lets the drive function see all frequencies, whatever the map shows.
+    static void ask_everywhere(const DriveFunction& function, Quality quality, const Job& job) {
         std::vector<Complex> drives(kOctet * function.values());
-        for (std::size_t octet = 0; octet < fine_grid().octets.size() && !job.cancelled(); ++octet)
-            function.fine(octet, drives.data());
+        const bool quick = quality == Quality::quick;
+        const std::size_t octets = quick ? kBins / kOctet : fine_grid().octets.size();
+        for (std::size_t octet = 0; octet < octets && !job.cancelled(); ++octet)
+            (quick ? function.swept : function.fine)(octet, drives.data());
     }
 
     const Show& show_;
     const Input& input_;
+    Range range_;
     TableStore& store_;
     LoopTable& loops_;
     int position_ = -1;

@@ -72,13 +72,17 @@ namespace {
 /// Field of a cap in the direction of a leg at a bin, before division by its value on axis.
 double raw_at(const DirectivityRows& rows, double angle_row, int bin) {
     const BinPlace place = place_of(std::clamp(bin, 0, kBins - 1));
-    const auto row = static_cast<std::size_t>(angle_row);
-    const std::size_t at =
-        row * static_cast<std::size_t>(rows.raw.row_floats) +
-        static_cast<std::size_t>(place.column * rows.raw.column_floats + place.octave * kBlock + place.lane);
-    const double low = static_cast<double>(rows.raw.data[at]),
-                 high = static_cast<double>(rows.raw.data[at + static_cast<std::size_t>(rows.raw.row_floats)]);
-    return low + (angle_row - static_cast<double>(row)) * (high - low);
+    const auto in_row =
+        static_cast<std::size_t>(place.column * rows.low.column_floats + place.octave * kBlock + place.lane);
+    const auto first = std::min(static_cast<std::size_t>(angle_row), static_cast<std::size_t>(rows.low.last));
+    const double t = angle_row - static_cast<double>(first);
+    const double shares[4] = {-t * (t - 1.0) * (t - 2.0) / 6.0, (t + 1.0) * (t - 1.0) * (t - 2.0) / 2.0,
+                              -(t + 1.0) * t * (t - 2.0) / 2.0, (t + 1.0) * t * (t - 1.0) / 6.0};
+    double value = 0.0;
+    for (std::size_t k = 0; k < 4; ++k)
+        value += shares[k] *
+                 static_cast<double>(rows.low.data[(first + k) * static_cast<std::size_t>(rows.low.row_floats) + in_row]);
+    return value * static_cast<double>(rows.axis[in_row]);
 }
 
 /// Polynomial of fourth degree through five neighbouring bins, so many bins from the middle one.

@@ -31,7 +31,7 @@ class LevelMapper : public Mapper {
         }
     }
 
-    bool draw(MapGrid& grid, const Job& job) override {
+    bool draw(MapGrid& grid, Quality, const Job& job) override {
         grid.silent = loudspeakers_.empty();
         if (grid.silent) return !job.cancelled();
         CellList cells = cells_of(grid);

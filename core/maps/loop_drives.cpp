@@ -91,6 +91,9 @@ int position_of_input(const LoopModel& model, int input) {
 }
 
 namespace {
+/// Between two frequencies an eigenvalue may rise a little.
+constexpr double kDoubtful = 0.9;
+
 /// One octet of a feedback map; returns the largest bound of the others' eigenvalues.
 double feedback_values(const Wiring& wiring, const LoopCurves& curves, std::size_t octet, std::size_t input,
                        bool bounded, Complex* drives) {
@@ -111,8 +114,10 @@ DriveFunction feedback_drives(const LoopTable& table, int input, std::atomic<boo
     DriveFunction function;
     function.ends = table.wiring().speakers;
     function.fine = [&table, in, &doubtful](std::size_t octet, Complex* drives) {
-        // Between two fine frequencies an eigenvalue may rise a little.
-        if (feedback_values(table.wiring(), table.fine(), octet, in, true, drives) > 0.98) doubtful = true;
+        if (feedback_values(table.wiring(), table.fine(), octet, in, true, drives) > kDoubtful) doubtful = true;
+    };
+    function.swept = [&table, in, &doubtful](std::size_t octet, Complex* drives) {
+        if (feedback_values(table.wiring(), table.swept(), octet, in, true, drives) > kDoubtful) doubtful = true;
     };
     function.near = [&table, in](const Octet& octet, Complex* drives) {
         LoopTable::Near near;
@@ -131,7 +136,12 @@ DriveFunction loudspeaker_drives(const LoopTable& table, int speaker, int bus) {
         loudspeaker_at(table.model(), factors, speaker, bus, more, drives);
     };
     function.fine = [&table, at, values = function.values()](std::size_t octet, Complex* drives) {
-        for (std::size_t i = 0; i < kOctet; ++i) at(table.factors(octet * kOctet + i), drives + i * values);
+        for (std::size_t k = octet * kOctet, i = 0; i < kOctet; ++i, ++k)
+            at(table.factors(table.fine(), fine_grid().hz[k], k), drives + i * values);
+    };
+    function.swept = [&table, at, values = function.values()](std::size_t octet, Complex* drives) {
+        for (std::size_t k = octet * kOctet, i = 0; i < kOctet; ++i, ++k)
+            at(table.factors(table.swept(), bin_hz(static_cast<int>(k)), k), drives + i * values);
     };
     function.near = [&table, at, values = function.values()](const Octet& octet, Complex* drives) {
         for (std::size_t i = 0; i < kOctet; ++i) at(table.model().factors(octet.hz(i)), drives + i * values);

@@ -42,6 +42,16 @@ void fill(Curve& curve, const std::vector<double>& hz, const Response& response)
     }
 }
 
+/// The bins out of the fine frequencies.
+Curve swept_of(const Curve& fine) {
+    Curve swept;
+    for (const int k : fine_grid().of_bin) {
+        swept.re.push_back(fine.re[static_cast<std::size_t>(k)]);
+        swept.im.push_back(fine.im[static_cast<std::size_t>(k)]);
+    }
+    return swept;
+}
+
 Complex late(double hz, double seconds) { return std::polar(1.0, -2.0 * kPi * std::fmod(hz * seconds, 1.0)); }
 
 /// Removes what no longer takes part.
@@ -85,6 +95,8 @@ void LoopTable::update_chains() {
         work.push_back([&kept, &in, &hz] {
             fill(kept.curve, hz, [&](double f) { return in.chain.at(f); });
             fill(kept.second, hz, [&](double f) { return in.response.at(f); });
+            kept.swept = swept_of(kept.curve);
+            kept.second_swept = swept_of(kept.second);
         });
     }
     for (const LoopModel::Speaker& speaker : model_->speakers()) {
@@ -92,8 +104,10 @@ void LoopTable::update_chains() {
         Kept<Loudspeaker>& kept = loudspeakers_[item.id];
         if (!kept.curve.re.empty() && same_chain(kept.item, item)) continue;
         kept.item = item;
-        work.push_back(
-            [&kept, &speaker, &hz] { fill(kept.curve, hz, [&](double f) { return speaker.response.at(f); }); });
+        work.push_back([&kept, &speaker, &hz] {
+            fill(kept.curve, hz, [&](double f) { return speaker.response.at(f); });
+            kept.swept = swept_of(kept.curve);
+        });
     }
     for (const LoopModel::Bus& bus : model_->buses()) {
         const Mix& item = show_->mixes[static_cast<std::size_t>(bus.index)];
@@ -102,6 +116,7 @@ void LoopTable::update_chains() {
         kept.item = item;
         work.push_back([&kept, &bus, &hz, delay = latency_s_] {
             fill(kept.curve, hz, [&](double f) { return bus.chain.at(f) * late(f, delay); });
+            kept.swept = swept_of(kept.curve);
         });
     }
     tbb::parallel_for_each(work, [](const auto& one) { one(); });
@@ -131,6 +146,7 @@ void LoopTable::update_pairs(TableStore& store, const Job& job) {
                             &legs = model_->legs(static_cast<int>(c), static_cast<int>(l))] {
                 if (job.cancelled()) return;
                 make_pair(in, speaker, legs, axis.get(), rows.get(), pair);
+                pair.swept = swept_of(pair.h);
                 pair.surroundings = surroundings_;
             });
         }
@@ -161,7 +177,8 @@ void LoopTable::make_pair(const LoopModel::In& in, const LoopModel::Speaker& spe
 }
 
 void LoopTable::connect() {
-    fine_ = {};
+    fine_ = swept_ = {};
+    connect_swept();
     for (const LoopModel::In& in : model_->inputs()) {
         const std::string& id = show_->inputs[static_cast<std::size_t>(in.index)].id;
         for (const LoopModel::Speaker& speaker : model_->speakers())
@@ -175,7 +192,21 @@ void LoopTable::connect() {
         fine_.e.push_back(&mixes_.at(show_->mixes[static_cast<std::size_t>(bus.index)].id).curve);
 }
 
-LoopFactors LoopTable::factors(std::size_t k) const {
+void LoopTable::connect_swept() {
+    for (const LoopModel::In& in : model_->inputs()) {
+        const std::string& id = show_->inputs[static_cast<std::size_t>(in.index)].id;
+        for (const LoopModel::Speaker& speaker : model_->speakers())
+            swept_.h.push_back(&pairs_.at({id, show_->loudspeakers[static_cast<std::size_t>(speaker.index)].id}).swept);
+        swept_.p.push_back(&inputs_.at(id).swept);
+        swept_.b.push_back(&inputs_.at(id).second_swept);
+    }
+    for (const LoopModel::Speaker& speaker : model_->speakers())
+        swept_.r.push_back(&loudspeakers_.at(show_->loudspeakers[static_cast<std::size_t>(speaker.index)].id).swept);
+    for (const LoopModel::Bus& bus : model_->buses())
+        swept_.e.push_back(&mixes_.at(show_->mixes[static_cast<std::size_t>(bus.index)].id).swept);
+}
+
+LoopFactors LoopTable::factors(const LoopCurves& curves, double hz, std::size_t k) const {
     const auto at = [k](const Curve* curve) { return Complex(curve->re[k], curve->im[k]); };
     const auto all = [&](const std::vector<const Curve*>& curves) {
         ComplexVector values(static_cast<Eigen::Index>(curves.size()));
@@ -183,11 +214,10 @@ LoopFactors LoopTable::factors(std::size_t k) const {
         return values;
     };
     const auto n = static_cast<Eigen::Index>(wiring_.inputs), speakers = static_cast<Eigen::Index>(wiring_.speakers);
-    LoopFactors factors{fine_grid().hz[k], ComplexMatrix(n, speakers), all(fine_.b), all(fine_.p), all(fine_.r),
-                        all(fine_.e)};
+    LoopFactors factors{hz, ComplexMatrix(n, speakers), all(curves.b), all(curves.p), all(curves.r), all(curves.e)};
     for (Eigen::Index c = 0; c < n; ++c)
         for (Eigen::Index l = 0; l < speakers; ++l)
-            factors.h(c, l) = at(fine_.h[static_cast<std::size_t>(c * speakers + l)]);
+            factors.h(c, l) = at(curves.h[static_cast<std::size_t>(c * speakers + l)]);
     return factors;
 }
 

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "core/loop/blocks/chain_table.h"
 #include "core/loop/loop_model.h"
 #include "core/maps/kernel/loops.h"
 #include "core/maps/leg_gains.h"
@@ -28,8 +29,10 @@ class LoopTable {
 
     /// Curves over all octets of the fine grid.
     const LoopCurves& fine() const { return fine_; }
-    /// The factors at one fine frequency.
-    LoopFactors factors(std::size_t fine) const;
+    /// Curves over the bins, eight an octet; the last bin is 20 kHz.
+    const LoopCurves& swept() const { return swept_; }
+    /// The factors at one frequency of curves.
+    LoopFactors factors(const LoopCurves& curves, double hz, std::size_t k) const;
 
     /// Curves of one octet anywhere.
     struct Near {
@@ -43,7 +46,7 @@ class LoopTable {
         Loudspeaker loudspeaker;
         Input input;
         std::uint64_t surroundings = 0;  // serial number of air, surfaces and risers
-        Curve h;
+        Curve h, swept;
         std::vector<double> delays;
         std::vector<Doubles> gains;  // by path, at the bins; empty for a cap on a sphere
     };
@@ -51,6 +54,7 @@ class LoopTable {
     struct Kept {
         Item item;
         Curve curve, second;  // of an input: chain and response
+        Curve swept, second_swept;
     };
     void note_surroundings();
     void update_chains();
@@ -58,6 +62,7 @@ class LoopTable {
     void make_pair(const LoopModel::In& in, const LoopModel::Speaker& speaker, const std::vector<Leg>& legs,
                    const TableStore::Axis* axis, const DirectivityRows* rows, Pair& pair) const;
     void connect();
+    void connect_swept();
 
     std::unique_ptr<Show> show_;
     std::unique_ptr<LoopModel> model_;
@@ -71,7 +76,7 @@ class LoopTable {
     std::map<std::string, Kept<Input>> inputs_;
     std::map<std::string, Kept<Loudspeaker>> loudspeakers_;
     std::map<std::string, Kept<Mix>> mixes_;
-    LoopCurves fine_;
+    LoopCurves fine_, swept_;
 };
 
 }  // namespace howlmap::maps

@@ -47,27 +47,27 @@ class LoudspeakerMapper : public Mapper {
                       MapSession& session, const Job& job)
         : show_(show),
           loudspeaker_(loudspeaker),
+          range_(range),
           store_(session.store),
           loops_(session.loops),
           ear_(ear_of(show, *hearing.performer)) {
         loops_.update(show, store_, job);
-        const int bus = position(loops_.model().buses(), static_cast<int>(hearing.mix - show.mixes.data()));
-        const int speaker =
+        bus_ = position(loops_.model().buses(), static_cast<int>(hearing.mix - show.mixes.data()));
+        speaker_ =
             position(loops_.model().speakers(), static_cast<int>(&loudspeaker - show.loudspeakers.data()));
-        silent_ = bus < 0 || speaker < 0;
+        silent_ = bus_ < 0 || speaker_ < 0;
         if (silent_ || job.cancelled()) return;
         unstable_ = rings_without(*hearing.mix, job);
         if (unstable_) return;
         set_levels(*hearing.mix);
-        DriveFunction function = loudspeaker_drives(loops_, speaker, bus);
-        function.sharp_hz = sharp_frequencies({&loudspeaker.directivity}, store_, loops_.speed());
-        drives_ = tabulate(function, range, loops_.speed(), job);
     }
 
-    bool draw(MapGrid& grid, const Job& job) override {
+    bool draw(MapGrid& grid, Quality quality, const Job& job) override {
+        if (!job.cancelled() && !silent_ && !unstable_) set_drives(quality, job);
+        if (job.cancelled()) return false;  // perhaps before everything was ready
         grid.silent = silent_;
         grid.unstable_without = unstable_;
-        if (silent_ || unstable_) return !job.cancelled();
+        if (silent_ || unstable_) return true;
         CellList cells = cells_of(grid);
         set_height(cells, loudspeaker_.position.z);
         const CellEnd cell{.sounds = true,
@@ -89,6 +89,16 @@ class LoudspeakerMapper : public Mapper {
     }
 
   private:
+    void set_drives(Quality quality, const Job& job) {
+        DriveFunction function = loudspeaker_drives(loops_, speaker_, bus_);
+        if (quality == Quality::quick) {
+            drives_ = tabulate_quickly(function, range_, loops_.speed(), job);
+            return;
+        }
+        function.sharp_hz = sharp_frequencies({&loudspeaker_.directivity}, store_, loops_.speed());
+        drives_ = tabulate(function, range_, loops_.speed(), job);
+    }
+
     template <class List>
     static int position(const List& list, int index) {
         const auto found =
@@ -133,9 +143,11 @@ class LoudspeakerMapper : public Mapper {
 
     const Show& show_;
     const Loudspeaker& loudspeaker_;
+    Range range_;
     TableStore& store_;
     LoopTable& loops_;
     Vec3 ear_;
+    int bus_ = -1, speaker_ = -1;
     bool silent_ = false, unstable_ = false;
     double own_ = 0.0, others_ = 0.0;
     BandWeights weights_{};

@@ -60,11 +60,13 @@ std::vector<double> sharp_frequencies(const std::vector<const Directivity*>& dir
 }
 
 namespace {
+Samples samples(const Drives::List& list, const float* axis) { return {list.re.data(), list.im.data(), axis}; }
+
 void connect(FixedEnd& end, const Drives::Of& of) {
     end.weights = of.swept.data();
-    end.fine_re = of.fine_re.data();
-    end.fine_im = of.fine_im.data();
-    end.narrow = of.narrow.data();
+    end.sparse = samples(of.sparse, end.sparse.axis);
+    end.fine = samples(of.fine, end.fine.axis);
+    end.narrow = samples(of.narrow, end.narrow.axis);
 }
 
 /// Points a field at its drives: weights of the ends, constant part, frequencies.
@@ -73,16 +75,21 @@ void connect(Field& field, const Drives& drives, const std::vector<Drives::Of>& 
     for (std::size_t i = 0; i < field.ends.size(); ++i) connect(field.ends[i], ends[i]);
     if (offset) {
         field.offset = offset->swept.data();
-        field.offset_fine_re = offset->fine_re.data();
-        field.offset_fine_im = offset->fine_im.data();
-        field.offset_narrow = offset->narrow.data();
+        field.offset_sparse = samples(offset->sparse, nullptr);
+        field.offset_fine = samples(offset->fine, nullptr);
+        field.offset_narrow = samples(offset->narrow, nullptr);
     }
+    const FineGrid& grid = fine_grid();
     field.base_waves = drives.base_waves;
     field.columns = drives.columns;
-    field.fine = &fine_grid();
-    field.fine_waves = drives.fine_waves.data();
-    field.narrow = drives.narrow;
-    field.sweep = field.refine = drives.columns[0] || drives.columns[1] || drives.columns[2];
+    field.rise = drives.rise.empty() ? nullptr : drives.rise.data();
+    field.grid = &grid;
+    field.sparse = {drives.sparse_waves.data(), grid.sparse_bins.data()};
+    field.fine = {drives.fine_waves.data(), grid.bins.data()};
+    field.narrow = {drives.narrow_waves.data(), drives.narrow_places.data()};
+    field.narrow_bins = drives.narrow_bins;
+    field.sweep = drives.columns[0] || drives.columns[1] || drives.columns[2];
+    field.refine = field.sweep && !drives.quick;
 }
 }  // namespace
 
@@ -106,12 +113,12 @@ void DrivenField::set_axis(FixedEnd& end, const Directivity& directivity, const 
     const auto axis = store.axis(directivity, speed);
     if (!axis) return;
     std::vector<double> hz;
-    for (const NarrowBlock& block : drives.narrow)
-        for (const float waves : block.waves) hz.push_back(static_cast<double>(waves) * speed);
+    for (const float waves : drives.narrow_waves) hz.push_back(static_cast<double>(waves) * speed);
     axes_.push_back(axis);
     narrow_axes_.push_back(cap_axis(std::get<CapOnSphere>(directivity), hz, speed));
-    end.fine_axis = axis->fine.data();
-    end.narrow_axis = narrow_axes_.back().data();
+    end.sparse.axis = axis->sparse.data();
+    end.fine.axis = axis->fine.data();
+    end.narrow.axis = narrow_axes_.back().data();
 }
 
 }  // namespace howlmap::maps

@@ -12,11 +12,14 @@
 
 namespace howlmap::maps {
 
+/// quick: the swept frequencies alone, so that peaks may be under-read by a few tenths of a decibel.
+enum class Quality { quick, full };
+
 class Mapper {
   public:
     virtual ~Mapper() = default;
     /// Fills the values of an empty grid (or marks why there are none). Returns false when cancelled.
-    virtual bool draw(MapGrid& grid, const Job& job) = 0;
+    virtual bool draw(MapGrid& grid, Quality quality, const Job& job) = 0;
 };
 
 /// What is kept from one map to the next.

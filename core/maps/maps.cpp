@@ -13,7 +13,7 @@ MapResult make_map(const Show& show, const MapRequest& request, const Job& job) 
     if (!mapper) return tl::unexpected(mapper.error());
     auto grid = maps::empty_grid(show, request);
     if (!grid) return grid;
-    if (!(*mapper)->draw(*grid, job)) return maps::error(MapError::Reason::cancelled);
+    if (!(*mapper)->draw(*grid, maps::Quality::full, job)) return maps::error(MapError::Reason::cancelled);
     return grid;
 }
 

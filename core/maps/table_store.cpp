@@ -12,7 +12,8 @@ constexpr float kSharpRise = 1.06f;    // over the swept frequencies beside: 0.5
 
 TableStore::Axis axis_of(const CapOnSphere& cap, double speed) {
     const FineGrid& grid = fine_grid();
-    TableStore::Axis axis{cap_axis(cap, grid.hz, speed), {}};
+    TableStore::Axis axis{cap_axis(cap, grid.hz, speed), {}, {}};
+    for (const int k : grid.sparse) axis.sparse.push_back(axis.fine[static_cast<std::size_t>(k)]);
     for (std::size_t k = 1; k + 1 < axis.fine.size(); ++k) {
         if (axis.fine[k] < axis.fine[k - 1] || axis.fine[k] < axis.fine[k + 1]) continue;
         const auto bin = static_cast<std::size_t>(grid.bins[k]);

@@ -57,7 +57,7 @@ Scene::Scene() : show(make_show()), speed(speed_of_sound(show.air.temperature_c)
     maps::set_height(cells, kHearingHeight);
     maps::set_height(coarse_cells, kHearingHeight);
     drives = maps::tabulate(maps::drives_by_frequency(8, drives_at), {}, speed, {});
-    drives.narrow.clear();
+    drives.narrow_bins.clear();
     for (const Loudspeaker& loudspeaker : show.loudspeakers) directivities.push_back(&loudspeaker.directivity);
     ends = make_ends(show, grid, cells, store);
     coarse_ends = make_ends(show, coarse_grid, coarse_cells, store);

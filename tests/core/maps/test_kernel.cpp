@@ -42,7 +42,7 @@ struct Swept {
         const std::size_t count = show.loudspeakers.size();
         const auto made_up = [count](double hz, Complex* values) { drive(hz, count, values); };
         drives = maps::tabulate(maps::drives_by_frequency(count, made_up), {}, speed, {});
-        drives.narrow.clear();
+        drives.narrow_bins.clear();
         maps::Ends ends(show, grid, cells, maps::kSwept, store);
         std::vector<const Directivity*> directivities;
         for (const Loudspeaker& loudspeaker : show.loudspeakers) {
