@@ -92,12 +92,24 @@ void set_sparse(Drives::List& list, const Column& column) {
     for (const int k : fine_grid().sparse) add(list, column(static_cast<std::size_t>(k)));
 }
 
+/// Square of the size of the drives at a fine frequency, with what the ends themselves make of them.
+double risen(const Complex* drives, const DriveFunction& function, int k) {
+    if (function.axes.empty()) return size_of(drives, function);
+    double square = function.offset ? std::norm(drives[function.ends]) : 0.0;
+    for (std::size_t i = 0; i < function.ends; ++i) {
+        const Floats* axis = function.axes[i];
+        const double rise = axis ? static_cast<double>((*axis)[static_cast<std::size_t>(k)]) : 1.0;
+        square += std::norm(drives[i]) * rise * rise;
+    }
+    return square;
+}
+
 /// How far the drives rise above a bin up to the bins beside it: sums of squares over that of the bin.
 void set_rise(Drives& drives, const DriveFunction& function, const std::vector<Complex>& fine) {
     const FineGrid& grid = fine_grid();
     std::vector<double> squares;
     for (int k = 0; k < grid.count(); ++k)
-        squares.push_back(size_of(fine.data() + static_cast<std::size_t>(k) * function.values(), function));
+        squares.push_back(risen(fine.data() + static_cast<std::size_t>(k) * function.values(), function, k));
     drives.rise.assign(kBins, 1.0f);
     for (int bin = 0; bin <= kLastBin; ++bin) {
         const auto at = squares.begin() + grid.of_bin[static_cast<std::size_t>(bin)];
@@ -204,9 +216,8 @@ Drives tabulate_quickly(const DriveFunction& function, const Range& range, doubl
         return drives;
     }
     const auto swept = swept_values(function, range, job);
-    for_all(drives, swept, function.values(), [](Drives::Of& of, const Column& column) {
-        set_swept(of, column, [](std::size_t bin) { return bin; });
-    });
+    for_all(drives, swept, function.values(),
+            [](Drives::Of& of, const Column& column) { set_swept(of, column, [](std::size_t bin) { return bin; }); });
     return drives;
 }
 

@@ -28,8 +28,7 @@ struct DriveFunction {
     std::function<void(std::size_t octet, Complex* drives)> fine;   ///< octet of the fine grid
     std::function<void(std::size_t octet, Complex* drives)> swept;  ///< bins 8 octet .. 8 octet + 7; the last is 20 kHz
     std::function<void(const Octet& octet, Complex* drives)> near;  ///< octet anywhere
-    std::vector<double>
-        sharp_hz;  ///< where the ends themselves peak between the swept frequencies, whatever drives them
+    std::vector<const Floats*> axes;  ///< by end, or none: how far the end itself rises at the fine frequencies
     std::size_t values() const { return ends + (offset ? 1 : 0) + (divisor ? ends + 1 : 0); }
 };
 /// A drive function that is asked frequency by frequency.
@@ -50,13 +49,13 @@ struct Drives {
     std::optional<Of> offset;
     std::vector<Of> divisor_ends;  ///< empty where nothing divides
     std::optional<Of> divisor_offset;
-    std::array<float, kBinsPerOctave> base_waves{};   ///< f / c of the lowest octave's bins, 1/m
-    Floats sparse_waves, fine_waves;                  ///< f / c
-    Floats rise;                                      ///< see Field; empty: 1
-    Floats narrow_waves, narrow_places;               ///< 16 a block
-    std::vector<int> narrow_bins;                     ///< one a block
-    std::array<bool, kColumns> columns{};             ///< those that hold frequencies of the range
-    bool quick = false;                               ///< swept frequencies alone
+    std::array<float, kBinsPerOctave> base_waves{};  ///< f / c of the lowest octave's bins, 1/m
+    Floats sparse_waves, fine_waves;                 ///< f / c
+    Floats rise;                                     ///< see Field; empty: 1
+    Floats narrow_waves, narrow_places;              ///< 16 a block
+    std::vector<int> narrow_bins;                    ///< one a block
+    std::array<bool, kColumns> columns{};            ///< those that hold frequencies of the range
+    bool quick = false;                              ///< swept frequencies alone
 };
 
 /// Asks for all drives; incomplete when cancelled. Given: speed of sound in m/s.

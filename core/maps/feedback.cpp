@@ -63,7 +63,7 @@ class FeedbackMapper : public Mapper {
         if (quality == Quality::quick) {
             drives_ = tabulate_quickly(function, range_, loops_.speed(), job);
         } else {
-            function.sharp_hz = sharp_frequencies(directivities_, store_, loops_.speed());
+            function.axes = axes_of(directivities_, store_, loops_.speed());
             drives_ = tabulate(function, range_, loops_.speed(), job);
         }
         if (range_ != Range{}) ask_everywhere(function, quality, job);

@@ -80,8 +80,8 @@ double raw_at(const DirectivityRows& rows, double angle_row, int bin) {
                               -(t + 1.0) * t * (t - 2.0) / 2.0, (t + 1.0) * t * (t - 1.0) / 6.0};
     double value = 0.0;
     for (std::size_t k = 0; k < 4; ++k)
-        value += shares[k] *
-                 static_cast<double>(rows.low.data[(first + k) * static_cast<std::size_t>(rows.low.row_floats) + in_row]);
+        value += shares[k] * static_cast<double>(
+                                 rows.low.data[(first + k) * static_cast<std::size_t>(rows.low.row_floats) + in_row]);
     return value * static_cast<double>(rows.axis[in_row]);
 }
 

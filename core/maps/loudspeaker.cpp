@@ -53,8 +53,7 @@ class LoudspeakerMapper : public Mapper {
           ear_(ear_of(show, *hearing.performer)) {
         loops_.update(show, store_, job);
         bus_ = position(loops_.model().buses(), static_cast<int>(hearing.mix - show.mixes.data()));
-        speaker_ =
-            position(loops_.model().speakers(), static_cast<int>(&loudspeaker - show.loudspeakers.data()));
+        speaker_ = position(loops_.model().speakers(), static_cast<int>(&loudspeaker - show.loudspeakers.data()));
         silent_ = bus_ < 0 || speaker_ < 0;
         if (silent_ || job.cancelled()) return;
         unstable_ = rings_without(*hearing.mix, job);
@@ -95,7 +94,8 @@ class LoudspeakerMapper : public Mapper {
             drives_ = tabulate_quickly(function, range_, loops_.speed(), job);
             return;
         }
-        function.sharp_hz = sharp_frequencies({&loudspeaker_.directivity}, store_, loops_.speed());
+        const std::vector<const Directivity*> directivities(function.ends, &loudspeaker_.directivity);
+        function.axes = axes_of(directivities, store_, loops_.speed());
         drives_ = tabulate(function, range_, loops_.speed(), job);
     }
 

@@ -4,7 +4,6 @@
 #include <fmt/format.h>
 
 #include <cmath>
-#include <set>
 
 namespace howlmap::maps {
 namespace {
@@ -51,12 +50,14 @@ MapperResult mapper_for(const Show& show, const MapRequest& request, MapSession&
     }
 }
 
-std::vector<double> sharp_frequencies(const std::vector<const Directivity*>& directivities, TableStore& store,
-                                      double speed) {
-    std::set<double> all;
-    for (const Directivity* directivity : directivities)
-        if (const auto axis = store.axis(*directivity, speed)) all.insert(axis->sharp_hz.begin(), axis->sharp_hz.end());
-    return {all.begin(), all.end()};
+std::vector<const Floats*> axes_of(const std::vector<const Directivity*>& directivities, TableStore& store,
+                                   double speed) {
+    std::vector<const Floats*> axes;
+    for (const Directivity* directivity : directivities) {
+        const auto axis = store.axis(*directivity, speed);
+        axes.push_back(axis ? &axis->fine : nullptr);
+    }
+    return axes;
 }
 
 namespace {

@@ -44,9 +44,10 @@ std::optional<MapError> wrong_option(const MapRequest& request);
 Range range_of(const MapOptions& options);
 tl::unexpected<MapError> error(MapError::Reason reason, std::string message = {});
 
-/// Frequencies at which the directivities of some loudspeakers peak between the swept ones.
-std::vector<double> sharp_frequencies(const std::vector<const Directivity*>& directivities, TableStore& store,
-                                      double speed);
+/// For a drive function: what the directivities of its ends make of the drives over the fine frequencies. Valid as long
+/// as the store keeps its tables.
+std::vector<const Floats*> axes_of(const std::vector<const Directivity*>& directivities, TableStore& store,
+                                   double speed);
 
 /// A field with its ends connected to their drives.
 class DrivenField {

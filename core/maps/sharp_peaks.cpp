@@ -45,8 +45,7 @@ Peak narrowed(const DriveFunction& function, const Range& range, Peak peak) {
         function.near(window.low, drives.data());
         function.near(window.high, drives.data() + kOctet * stride);
         std::vector<double> heights;
-        for (std::size_t i = 0; i < kProbes; ++i)
-            heights.push_back(height_of(drives.data() + i * stride, function));
+        for (std::size_t i = 0; i < kProbes; ++i) heights.push_back(height_of(drives.data() + i * stride, function));
         const auto best = static_cast<std::size_t>(std::max_element(heights.begin(), heights.end()) - heights.begin());
         peak = {window.hz(best), spacing, heights[best]};
         const double before = best > 0 ? heights[best - 1] : peak.height,
@@ -63,10 +62,6 @@ struct Heights {
     double spacing(std::size_t k) const { return grid.hz[k + 1] - grid.hz[k - 1]; }
     /// Fall to the lower neighbour.
     double fall(std::size_t k) const { return db[k] - std::min(db[k - 1], db[k + 1]); }
-    std::size_t nearest(double hz) const {
-        const auto above = std::lower_bound(grid.hz.begin(), grid.hz.end(), hz);
-        return std::clamp<std::size_t>(static_cast<std::size_t>(above - grid.hz.begin()), 1, db.size() - 2);
-    }
 };
 
 /// Local maxima that the fine frequencies do not resolve.
@@ -100,14 +95,7 @@ std::vector<Octet> around_sharp_peaks(const DriveFunction& function, const Range
     for (std::size_t k = 0; k < static_cast<std::size_t>(heights.grid.count()); ++k)
         heights.db.push_back(height_of(fine.data() + k * function.values(), function));
     const double highest = *std::max_element(heights.db.begin(), heights.db.end());
-    std::vector<Peak> peaks = sharp_drives(function, range, heights, highest - kWorthwhile, job);
-    for (const double hz : function.sharp_hz) {
-        const std::size_t k = heights.nearest(hz);
-        if (!range.holds(hz) || heights.db[k] <= highest - kWorthwhile) continue;
-        const double spacing = hz / kBinsPerOctave / 22.0;  // a bin to both sides in two blocks
-        peaks.push_back({hz - kBlock / 2 * spacing, spacing, heights.db[k]});
-        peaks.push_back({hz + kBlock / 2 * spacing, spacing, heights.db[k]});
-    }
+    const std::vector<Peak> peaks = sharp_drives(function, range, heights, highest - kWorthwhile, job);
     std::vector<Octet> octets;
     for (const Peak& peak : peaks) {
         const Window window = window_around(peak.hz, peak.spacing, range);

@@ -28,10 +28,10 @@ Octet octet_at(double low_hz, double step_hz);
 /// 10 m apart in length is seen: a first look, from which the fine ones go on.
 struct FineGrid {
     std::vector<Octet> octets;
-    std::vector<double> hz;         ///< of all octets
-    std::vector<float> bins;        ///< place in bins: 0 at 20 Hz, 1 at the next bin ..
-    std::array<int, kBins> of_bin;  ///< index of each bin's own frequency; the last bin's is that of 20 kHz
-    std::vector<int> sparse;        ///< indices of the sparse frequencies
+    std::vector<double> hz;                ///< of all octets
+    std::vector<float> bins;               ///< place in bins: 0 at 20 Hz, 1 at the next bin ..
+    std::array<int, kBins> of_bin;         ///< index of each bin's own frequency; the last bin's is that of 20 kHz
+    std::vector<int> sparse;               ///< indices of the sparse frequencies
     std::vector<float> sparse_bins;        ///< their places in bins
     std::array<int, kBins> sparse_of_bin;  ///< index of each bin's own frequency among the sparse ones
     int count() const { return of_bin[kBins - 1] + 1; }

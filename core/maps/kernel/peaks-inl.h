@@ -19,9 +19,9 @@ struct BinPeak {
     int bin = 0;
 };
 
-/// Largest of the swept totals of a cell: one a lane of every column.
+/// The most promising of the swept totals of a cell: two a lane of every column.
 struct LanePeaks {
-    BinPeak peaks[kColumns * kBlock];
+    BinPeak peaks[2 * kColumns * kBlock];
     int count = 0;
 };
 
@@ -35,23 +35,29 @@ HWY_INLINE V SquareAt(const float* totals) {
 HWY_INLINE void LargestOfColumn(const float* totals, const float* divisors, const float* rise, int column,
                                 LanePeaks& found) {
     const F f;
-    alignas(64) float most[kBlock], where[kBlock];
+    alignas(64) float most[2][kBlock], where[2][kBlock];
     for (std::size_t lane = 0; lane < kBlock; lane += hn::Lanes(f)) {
-        V largest = Number(-1.0f), octave = hn::Zero(f);
+        V largest = Number(-1.0f), octave = hn::Zero(f), second = largest, second_octave = octave;
         for (int o = 0; o < kOctavesSwept; ++o) {
             const std::size_t at = static_cast<std::size_t>(o * 2 * kBlock) + lane;
             V square = SquareAt(totals + at);
             if (divisors) square = hn::Div(square, SquareAt(divisors + at));
             if (rise) square = hn::Mul(square, hn::Load(f, rise + static_cast<std::size_t>(o * kBlock) + lane));
-            const auto more = hn::Gt(square, largest);
+            const V here = Number(static_cast<float>(o));
+            const auto more = hn::Gt(square, largest), some = hn::Gt(square, second);
+            second_octave = hn::IfThenElse(more, octave, hn::IfThenElse(some, here, second_octave));
+            second = hn::IfThenElse(more, largest, hn::Max(square, second));
             largest = hn::IfThenElse(more, square, largest);
-            octave = hn::IfThenElse(more, Number(static_cast<float>(o)), octave);
+            octave = hn::IfThenElse(more, here, octave);
         }
-        hn::Store(largest, f, most + lane);
-        hn::Store(octave, f, where + lane);
+        hn::Store(largest, f, most[0] + lane);
+        hn::Store(octave, f, where[0] + lane);
+        hn::Store(second, f, most[1] + lane);
+        hn::Store(second_octave, f, where[1] + lane);
     }
-    for (int lane = 0; lane < kBlock; ++lane)
-        found.peaks[found.count++] = {most[lane], bin_of(column, static_cast<int>(where[lane]), lane)};
+    for (int i = 0; i < 2; ++i)
+        for (int lane = 0; lane < kBlock; ++lane)
+            found.peaks[found.count++] = {most[i][lane], bin_of(column, static_cast<int>(where[i][lane]), lane)};
 }
 
 constexpr std::size_t kCellFloats = kOctavesSwept * 2 * kBlock;
@@ -167,12 +173,13 @@ HWY_INLINE NearPeak PeakNear(const Field& field, const Near& near, const Scratch
         SquaresNear(*field.divisor, near, space, divisors);
         for (std::size_t i = 0; i < kBlock; ++i) squares[i] /= divisors[i];
     }
-    bool smooth = true;  // the directivity of a cap has kinks where it reaches 1
-    for (const FixedEnd& end : field.ends) smooth = smooth && !end.fine.axis;
     const auto best = static_cast<std::size_t>(std::max_element(squares, squares + kBlock) - squares);
     const float* waves = (field.*near.list.places).waves + near.start;
     const NearPeak peak{squares[best], waves[best], near.start + best};
-    return smooth ? Vertex(squares, waves, best, peak) : peak;
+    // The directivity of a cap has kinks where it reaches 1.
+    const auto has_kinks = [](const FixedEnd& end) { return end.fine.axis != nullptr; };
+    const bool smooth = std::none_of(field.ends.begin(), field.ends.end(), has_kinks);
+    return smooth || near.list.drives == &FixedEnd::fine ? Vertex(squares, waves, best, peak) : peak;
 }
 
 /// The peak around a bin among the sparse frequencies between the bins beside it. Windows overlap by two, so that every
@@ -214,10 +221,10 @@ inline float WavesOf(const Field& field, int bin) {
 
 /// A peak found later must be higher by more than rounding, so that flat fields name their lowest frequency.
 inline constexpr float kAbove = 1.00001f;
-/// Most that a peak stands above its bin (2 dB) where the drives do not rise: others that could overtake the best so
+/// Most that a peak stands above its bin (3 dB) where the drives do not rise: others that could overtake the best so
 /// far are refined too.
-inline constexpr float kUnderRead = 1.6f;
-inline constexpr int kMostRefined = 6;
+inline constexpr float kUnderRead = 2.0f;
+inline constexpr int kMostRefined = 12;
 
 /// Takes the most promising of the lanes out, with those beside it.
 inline BinPeak TakeLargest(LanePeaks& lanes) {

@@ -24,11 +24,11 @@ struct Rows {
 /// Directivity of one kind of loudspeaker (or measured pattern of a receiver) over direction and frequency.
 ///
 /// same: 1 everywhere. radial: rows over the angle off axis, linear between them. cap: the same for a cap on a sphere,
-/// whose lobes are round: the cubic through four rows, then held at 1. coverage: the gain is exp(depth (exp(decay q) - 1)) with
-/// q = X A(f) + Y B(f), where X and Y are squares of the angle off axis as a share of the half-angles, split by the
-/// turn about the axis, and A = min(1, f / fH)^2, B = min(1, f / fV)^2. Below both control frequencies q is a function
-/// of one coordinate (rows), above both it does not depend on frequency (worked out directly). Between them every block
-/// of 16 frequencies has nodes over its own coordinate, q at its middle, and over the share of X in it.
+/// whose lobes are round: the cubic through four rows, then held at 1. coverage: the gain is exp(depth (exp(decay q) -
+/// 1)) with q = X A(f) + Y B(f), where X and Y are squares of the angle off axis as a share of the half-angles, split
+/// by the turn about the axis, and A = min(1, f / fH)^2, B = min(1, f / fV)^2. Below both control frequencies q is a
+/// function of one coordinate (rows), above both it does not depend on frequency (worked out directly). Between them
+/// every block of 16 frequencies has nodes over its own coordinate, q at its middle, and over the share of X in it.
 struct DirectivityRows {
     enum class Kind { same, radial, cap, coverage };
     Kind kind = Kind::same;

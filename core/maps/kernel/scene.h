@@ -72,11 +72,11 @@ struct Field {
     std::array<bool, kColumns> columns{true, true, true};  ///< columns that hold wanted frequencies
     const float* rise = nullptr;  ///< by column, octave, lane: how far the drives rise around a bin, squared; null: 1
     const FineGrid* grid = nullptr;
-    Places sparse, fine, narrow;     ///< narrow: blocks of 16 frequencies that the fine ones may step over
-    std::vector<int> narrow_bins;    ///< the swept bin nearest to each block
-    bool sweep = true;               ///< false: the narrow blocks alone
-    bool refine = true;              ///< look around the peak at the fine frequencies
-    const float* offset = nullptr;   ///< constant part of the field, laid out like weights; null: none
+    Places sparse, fine, narrow;    ///< narrow: blocks of 16 frequencies that the fine ones may step over
+    std::vector<int> narrow_bins;   ///< the swept bin nearest to each block
+    bool sweep = true;              ///< false: the narrow blocks alone
+    bool refine = true;             ///< look around the peak at the fine frequencies
+    const float* offset = nullptr;  ///< constant part of the field, laid out like weights; null: none
     Samples offset_sparse, offset_fine, offset_narrow;
     const Field* divisor = nullptr;  ///< this field is divided by it: the same ends with other drives
 };

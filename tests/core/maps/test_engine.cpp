@@ -27,7 +27,7 @@ bool same_numbers(const MapGrid& a, const MapGrid& b) {
 Show quiet(std::uint64_t seed) {
     Show show = random_show(seed, stage_like());
     for (Mix& mix : show.mixes)
-        for (Send& send : mix.sends) send.level_db = std::min(send.level_db, 75.0);
+        for (Send& send : mix.sends) send.level_db = std::min(send.level_db, 65.0);
     return show;
 }
 
@@ -60,7 +60,7 @@ class Engine : public QObject {
             }
         }
     }
-    void coarse_first_and_the_same_cells() {
+    void coarse_first_and_nearly_the_same_numbers() {
         const Show show = quiet(7);
         std::vector<MapEngine::Shown> told;
         MapEngine engine;
@@ -70,12 +70,20 @@ class Engine : public QObject {
         QCOMPARE(told.size(), std::size_t{2});
         QCOMPARE(told[1], *last);
         QVERIFY(std::abs(told[0]->step - 0.4) < 1e-12);
+        // The first look may step over the top of a peak, never see one that is not there.
+        int cells = 0, far = 0;
         for (int row = 0; row < told[0]->rows; ++row)
             for (int column = 0; column < told[0]->columns; ++column) {
                 const auto fine = cell_at(*told[1], {told[0]->x(column), told[0]->y(row)});
                 if (!told[0]->inside[told[0]->index(column, row)]) continue;
-                QVERIFY(fine && told[0]->value[told[0]->index(column, row)] == told[1]->value[*fine]);
+                QVERIFY(fine);
+                const float under_read = told[0]->value[told[0]->index(column, row)] - told[1]->value[*fine];
+                QVERIFY(under_read > -0.02f);
+                far += under_read > 1.0f;
+                ++cells;
             }
+        QVERIFY(cells > 100);
+        QVERIFY(far * 20 < cells);
     }
     void nothing_is_drawn_twice() {
         Show show = quiet(7);
@@ -104,6 +112,7 @@ class Engine : public QObject {
                         if (++reports == 3) stop.request_stop();
                     }};
             const auto map = engine.update(show, request, job);
+            QVERIFY2(reports >= 3, qPrintable(QString("%1 reports").arg(reports.load())));
             QVERIFY(!map && map.error().reason == MapError::Reason::cancelled);
             QVERIFY(!make_map(show, request, {stop.get_token(), {}}));
         }

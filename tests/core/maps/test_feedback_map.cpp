@@ -32,13 +32,6 @@ std::vector<std::size_t> some_cells(const MapGrid& grid, int count, Random& rand
     return chosen;
 }
 
-/// Whether a directivity has kinks over frequency: a cap on a sphere, held at 1 where its field on axis is weak. In
-/// such shows three peaks in a hundred may be missed.
-bool has_cap(const Show& show) {
-    return std::any_of(show.loudspeakers.begin(), show.loudspeakers.end(),
-                       [](const Loudspeaker& one) { return std::holds_alternative<CapOnSphere>(one.directivity); });
-}
-
 /// A show with its loops closed, sends as loud as on a quiet stage.
 Show drawn(std::uint64_t seed) {
     Show show = random_show(seed, stage_like());
@@ -85,7 +78,7 @@ class FeedbackMap : public QObject {
     void agrees_with_the_obvious_way_at_every_cell() {
         int cells = 0, unstable = 0;
         double worst = 0.0;
-        for (std::uint64_t seed = 1; seed <= 120; ++seed) {
+        for (std::uint64_t seed = 1; seed <= 40; ++seed) {
             const Show show = drawn(seed);
             const std::string input = an_input_with_loop(show);
             if (input.empty()) continue;
@@ -108,15 +101,15 @@ class FeedbackMap : public QObject {
                 ++cells;
             }
         }
-        QVERIFY(cells > 600);
+        QVERIFY(cells > 300);
         std::printf("feedback map: %d cells, largest error %.4f dB, %d shows ring without the input\n", cells, worst,
                     unstable);
     }
 
     void finds_the_peak() {
-        int cells = 0, missed = 0, missed_smooth = 0;
+        int cells = 0, missed = 0;
         double worst = 0.0;
-        for (std::uint64_t seed = 201; seed <= 260; ++seed) {
+        for (std::uint64_t seed = 201; seed <= 240; ++seed) {
             RandomShowOptions options = stage_like();
             options.most_inputs = 3;
             options.most_loudspeakers = 3;
@@ -132,15 +125,12 @@ class FeedbackMap : public QObject {
                 const double under_read = static_cast<double>(map->value[cell]) - peak.margin_db;
                 worst = std::max(worst, under_read);
                 missed += under_read > kPeakError;
-                missed_smooth += under_read > kPeakError && !has_cap(show);
                 ++cells;
             }
         }
-        std::printf("peaks: %d cells, %d under-read by more than 0.1 dB (%d without caps on spheres), worst %.3f dB\n",
-                    cells, missed, missed_smooth, worst);
-        QVERIFY(cells > 100);
-        QVERIFY(missed_smooth * 100 <= cells);
-        QVERIFY(missed * 100 <= 3 * cells);
+        std::printf("peaks: %d cells, %d under-read by more than 0.1 dB, worst %.3f dB\n", cells, missed, worst);
+        QVERIFY(cells > 120);
+        QVERIFY(missed * 100 <= cells);
     }
 
     void one_band_and_one_frequency() {
@@ -218,7 +208,7 @@ class LoudspeakerMap : public QObject {
     void agrees_with_the_obvious_way_at_every_cell() {
         int cells = 0;
         double worst = 0.0;
-        for (std::uint64_t seed = 1; seed <= 160; ++seed) {
+        for (std::uint64_t seed = 1; seed <= 40; ++seed) {
             const Show show = drawn(seed);
             for (const Loudspeaker& loudspeaker : show.loudspeakers) {
                 const Performer* performer = listener_for(show, loudspeaker);
@@ -242,7 +232,7 @@ class LoudspeakerMap : public QObject {
                 }
             }
         }
-        QVERIFY(cells > 200);
+        QVERIFY(cells > 100);
         std::printf("loudspeaker map: %d cells, largest error %.4f dB\n", cells, worst);
     }
 
