@@ -40,13 +40,14 @@ Vec3 at_ear_height(const Show& show, Vec2 place) {
 }  // namespace
 
 ObviousFeedback::ObviousFeedback(const Show& show, const std::string& input, Vec2 place)
-    : show_(show), input_(index_by_id(show.inputs, input)) {
-    Vec3& position = show_.inputs[static_cast<std::size_t>(input_)].position;
+    : show_(std::make_shared<Show>(show)), input_(index_by_id(show.inputs, input)) {
+    Vec3& position = show_->inputs[static_cast<std::size_t>(input_)].position;
     position = {place.x, place.y, position.z};
+    model_ = std::make_shared<LoopModel>(*show_);
 }
 
 double ObviousFeedback::margin_db(double hz) const {
-    const LoopModel model(show_);
+    const LoopModel& model = *model_;
     Eigen::Index k = 0;
     while (model.inputs()[static_cast<std::size_t>(k)].index != input_) ++k;
     return -ratio_to_db(opened(model.loop_matrix(model.factors(hz)), k));
@@ -54,22 +55,23 @@ double ObviousFeedback::margin_db(double hz) const {
 
 ObviousLoudspeaker::ObviousLoudspeaker(const Show& show, const std::string& loudspeaker, const std::string& performer,
                                        Vec2 place)
-    : show_(show) {
+    : show_(std::make_shared<Show>(show)) {
     const Performer& hears = *find_by_id(show.performers, performer);
     mix_ = index_by_id(show.mixes, hears.mix);
     const Vec3 ear{hears.position.x, hears.position.y,
                    riser_height_at(show.stage, hears.position) + hears.ear_height_m};
     const double before = a_weighted_sum(sources_at_point(show, ChainEnergies(show), ear, false), mix_, -1);
-    Loudspeaker& moved = *find_by_id(show_.loudspeakers, loudspeaker);
+    Loudspeaker& moved = *find_by_id(show_->loudspeakers, loudspeaker);
     moved.position = {place.x, place.y, moved.position.z};
     const Aim aim = aim_towards(moved.position, ear);
     moved.aim = {aim.yaw_deg, aim.pitch_deg, moved.aim.roll_deg};
-    const double after = a_weighted_sum(sources_at_point(show_, ChainEnergies(show_), ear, false), mix_, -1);
-    for (Send& send : show_.mixes[static_cast<std::size_t>(mix_)].sends) send.level_db += energy_to_db(before / after);
+    const double after = a_weighted_sum(sources_at_point(*show_, ChainEnergies(*show_), ear, false), mix_, -1);
+    for (Send& send : show_->mixes[static_cast<std::size_t>(mix_)].sends) send.level_db += energy_to_db(before / after);
+    model_ = std::make_shared<LoopModel>(*show_);
 }
 
 double ObviousLoudspeaker::margin_db(double hz) const {
-    const LoopModel model(show_);
+    const LoopModel& model = *model_;
     const LoopFactors f = model.factors(hz);
     // Signal on the buses -> loudspeakers -> microphones -> buses.
     const auto buses = static_cast<Eigen::Index>(model.buses().size());

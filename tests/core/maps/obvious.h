@@ -2,9 +2,14 @@
 // The maps worked out the long way round: the show with the thing moved, its whole loop matrix in double precision, and
 // the gain of one opened loop from it. Nothing of the kernels, tables or drives is used.
 #pragma once
+#include <memory>
 #include <string>
 
 #include "core/show/show.h"
+
+namespace howlmap {
+class LoopModel;
+}
 
 namespace howlmap::test {
 
@@ -16,7 +21,8 @@ class ObviousFeedback {
     double margin_db(double hz) const;
 
   private:
-    Show show_;
+    std::shared_ptr<Show> show_;
+    std::shared_ptr<const LoopModel> model_;  // of the show as it is now
     int input_;
 };
 
@@ -28,7 +34,8 @@ class ObviousLoudspeaker {
     double margin_db(double hz) const;
 
   private:
-    Show show_;
+    std::shared_ptr<Show> show_;
+    std::shared_ptr<const LoopModel> model_;
     int mix_;
 };
 

@@ -103,7 +103,7 @@ class Engine : public QObject {
     void cancelled_when_asked() {
         const Show show = quiet(7);
         for (const MapRequest& request : {MapRequest{MapKind::feedback, heard_input(show), {.step = 0.02}},
-                                          MapRequest{MapKind::wash, "", {.step = 0.02}}}) {
+                                          MapRequest{MapKind::level, show.mixes[0].id, {.step = 0.02}}}) {
             std::stop_source stop;
             MapEngine engine;
             std::atomic<int> reports{0};
