@@ -36,25 +36,40 @@ double spectral_bound(const Eigen::MatrixXcd& matrix) {
 }
 
 namespace {
-double largest_modulus(const Eigen::MatrixXd& matrix) {
-    return Eigen::EigenSolver<Eigen::MatrixXd>(matrix, false).eigenvalues().cwiseAbs().maxCoeff();
+/// The root of the norm of a high power, by squaring again and again: for matrices that are reducible or all but, where
+/// the bounds of the iteration do not meet. `matrix` has a largest element above 0.
+double root_of_power(Eigen::MatrixXd matrix, double relative) {
+    const int squarings = static_cast<int>(std::ceil(std::log2(60.0 / relative)));
+    double log_root = 0.0, share = 1.0;  // what was taken out so far, as a logarithm
+    for (int i = 0; i <= squarings; ++i) {
+        const double norm = matrix.rowwise().sum().maxCoeff();
+        if (norm < 1e-150) return 0.0;
+        log_root += share * std::log(norm);
+        matrix /= norm;
+        matrix = matrix.unaryExpr([](double x) { return x < 1e-150 ? 0.0 : x; });  // what no longer counts, nor slows
+        matrix = (matrix * matrix).eval();
+        share /= 2.0;
+    }
+    return std::exp(log_root);
 }
 }  // namespace
 
-double perron_root(const Eigen::MatrixXd& matrix, double relative) {
+double perron_root(const Eigen::MatrixXd& matrix, double relative, double least) {
     const double shift = matrix.trace() / static_cast<double>(matrix.rows()) + 0.1 * matrix.maxCoeff();
     if (shift == 0.0) return 0.0;
     // The shift makes the iteration converge where several eigenvalues have the same modulus.
-    Eigen::VectorXd x = Eigen::VectorXd::Ones(matrix.rows());
-    for (int i = 0; i < 200; ++i) {
-        const Eigen::VectorXd y = matrix * x + shift * x;
-        const Eigen::ArrayXd ratio = y.array() / x.array();
+    Eigen::VectorXd x = Eigen::VectorXd::Ones(matrix.rows()), y(matrix.rows());
+    for (int i = 0; i < 40; ++i) {
+        y.noalias() = matrix * x;
+        y += shift * x;
+        const auto ratio = y.array() / x.array();
         const double low = ratio.minCoeff() - shift, high = ratio.maxCoeff() - shift;
         if (high - low <= relative * high) return 0.5 * (low + high);
+        if (high < least) return high;
         x = y / y.maxCoeff();
         if (x.minCoeff() < 1e-200) break;
     }
-    return largest_modulus(matrix);  // reducible matrices: the bounds need not meet
+    return root_of_power(matrix, relative);
 }
 
 namespace {

@@ -16,7 +16,8 @@ double spectral_bound(const Eigen::MatrixXcd& matrix);
 
 /// Perron root: largest eigenvalue of a square matrix without negative elements; 0 for a nilpotent one.
 /// Bounds of Collatz 1942 and Wielandt 1950 tell when the iteration has come to `relative` accuracy.
-double perron_root(const Eigen::MatrixXd& matrix, double relative = 1e-9);
+/// Where it is below `least`, an upper bound below that may be returned in its place.
+double perron_root(const Eigen::MatrixXd& matrix, double relative = 1e-9, double least = 0.0);
 
 /// Right and left eigenvector (row vector, not conjugated) for a given eigenvalue of a matrix.
 struct EigenPair {

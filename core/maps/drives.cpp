@@ -10,121 +10,214 @@
 
 namespace howlmap::maps {
 namespace {
-/// Values of a drive function at a list of frequencies, by frequency, then end.
-std::vector<Complex> values_at(const DriveFunction& function, const std::vector<double>& hz, const Range& range,
-                               const Job& job) {
-    std::vector<Complex> values(hz.size() * function.values());
-    tbb::parallel_for(tbb::blocked_range<std::size_t>(0, hz.size(), 16), [&](const auto& part) {
-        for (std::size_t i = part.begin(); i < part.end() && !job.cancelled(); ++i)
-            if (range.holds(hz[i])) function.at(hz[i], values.data() + i * function.values());
+/// Values of a drive function at all fine frequencies, by frequency, then value; 0 outside the range.
+std::vector<Complex> fine_values(const DriveFunction& function, const Range& range, const Job& job) {
+    const FineGrid& grid = fine_grid();
+    const std::size_t stride = function.values();
+    std::vector<Complex> values(grid.hz.size() * stride);
+    tbb::parallel_for(tbb::blocked_range<std::size_t>(0, grid.octets.size(), 8), [&](const auto& part) {
+        for (std::size_t o = part.begin(); o < part.end() && !job.cancelled(); ++o) {
+            Complex* octet = values.data() + o * kOctet * stride;
+            if (!range.holds(grid.octets[o].hz(0)) && !range.holds(grid.octets[o].hz(kOctet - 1))) continue;
+            function.fine(o, octet);
+            for (std::size_t i = 0; i < kOctet; ++i)
+                if (!range.holds(grid.octets[o].hz(i))) std::fill_n(octet + i * stride, stride, Complex(0.0));
+        }
     });
     return values;
 }
 
+/// The same at blocks of 16 frequencies, two octets each.
+std::vector<Complex> block_values(const DriveFunction& function, const std::vector<Octet>& octets, const Job& job) {
+    const std::size_t stride = function.values();
+    std::vector<Complex> values(octets.size() * kOctet * stride);
+    tbb::parallel_for(std::size_t{0}, octets.size(), [&](std::size_t o) {
+        if (!job.cancelled()) function.near(octets[o], values.data() + o * kOctet * stride);
+    });
+    return values;
+}
+
+/// Values of a drive function at the bins alone, by bin, then value; 0 outside the range.
+std::vector<Complex> swept_values(const DriveFunction& function, const Range& range, const Job& job) {
+    const std::size_t stride = function.values();
+    std::vector<Complex> values(kBins * stride);
+    tbb::parallel_for(tbb::blocked_range<std::size_t>(0, kBins / kOctet, 8), [&](const auto& part) {
+        for (std::size_t o = part.begin(); o < part.end() && !job.cancelled(); ++o)
+            function.swept(o, values.data() + o * kOctet * stride);
+    });
+    for (int bin = 0; bin < kBins; ++bin)
+        if (!range.holds(bin_hz(bin))) std::fill_n(values.data() + static_cast<std::size_t>(bin) * stride, stride, 0.0);
+    return values;
+}
+
 void set_waves(Drives& drives, double speed) {
+    const FineGrid& grid = fine_grid();
     for (int i = 0; i < kBinsPerOctave; ++i)
         drives.base_waves[static_cast<std::size_t>(i)] = static_cast<float>(bin_hz(i) / speed);
-    for (const double hz : fine_grid().hz) drives.fine_waves.push_back(static_cast<float>(hz / speed));
+    if (drives.quick) return;
+    for (const double hz : grid.hz) drives.fine_waves.push_back(static_cast<float>(hz / speed));
+    for (const int k : grid.sparse) drives.sparse_waves.push_back(drives.fine_waves[static_cast<std::size_t>(k)]);
 }
 
-/// What the kernels take a bin's frequency to be, exactly.
-double swept_hz(const Drives& drives, int bin, double speed) {
-    return std::ldexp(static_cast<double>(drives.base_waves[static_cast<std::size_t>(bin % kBinsPerOctave)]),
-                      bin / kBinsPerOctave) *
-           speed;
-}
+/// One of the values that a drive function gives, over a list of frequencies.
+struct Column {
+    const std::vector<Complex>& values;
+    std::size_t at, stride;
+    double scale;
+    Complex operator()(std::size_t k) const { return scale * values[k * stride + at]; }
+    std::size_t size() const { return values.size() / stride; }
+};
 
-void set_swept(Drives::Of& of, const std::vector<Complex>& values, std::size_t at, std::size_t stride, double scale) {
+template <class IndexOfBin>
+void set_swept(Drives::Of& of, const Column& column, IndexOfBin index_of) {
     of.swept.assign(static_cast<std::size_t>(kBins) * 2, 0.0f);
     for (int bin = 0; bin <= kLastBin; ++bin) {
         const BinPlace place = place_of(bin);
         const auto to =
             static_cast<std::size_t>((place.column * kOctavesSwept + place.octave) * 2 * kBlock + place.lane);
-        const Complex value = scale * values[static_cast<std::size_t>(bin) * stride + at];
+        const Complex value = column(index_of(static_cast<std::size_t>(bin)));
         of.swept[to] = static_cast<float>(value.real());
         of.swept[to + kBlock] = static_cast<float>(value.imag());
     }
 }
 
-void set_fine(Drives::Of& of, const std::vector<Complex>& values, std::size_t at, std::size_t stride, double scale) {
-    const std::size_t count = values.size() / stride;
-    of.fine_re.resize(count);
-    of.fine_im.resize(count);
-    for (std::size_t k = 0; k < count; ++k) {
-        const Complex value = scale * values[k * stride + at];
-        of.fine_re[k] = static_cast<float>(value.real());
-        of.fine_im[k] = static_cast<float>(value.imag());
+void add(Drives::List& list, Complex value) {
+    list.re.push_back(static_cast<float>(value.real()));
+    list.im.push_back(static_cast<float>(value.imag()));
+}
+void set_all(Drives::List& list, const Column& column) {
+    for (std::size_t k = 0; k < column.size(); ++k) add(list, column(k));
+}
+void set_sparse(Drives::List& list, const Column& column) {
+    for (const int k : fine_grid().sparse) add(list, column(static_cast<std::size_t>(k)));
+}
+
+/// Square of the size of the drives at a fine frequency, with what the ends themselves make of them.
+double risen(const Complex* drives, const DriveFunction& function, int k) {
+    if (function.axes.empty()) return size_of(drives, function);
+    double square = function.offset ? std::norm(drives[function.ends]) : 0.0;
+    for (std::size_t i = 0; i < function.ends; ++i) {
+        const Floats* axis = function.axes[i];
+        const double rise = axis ? static_cast<double>((*axis)[static_cast<std::size_t>(k)]) : 1.0;
+        square += std::norm(drives[i]) * rise * rise;
+    }
+    return square;
+}
+
+/// How far the drives rise above a bin up to the bins beside it: sums of squares over that of the bin.
+void set_rise(Drives& drives, const DriveFunction& function, const std::vector<Complex>& fine) {
+    const FineGrid& grid = fine_grid();
+    std::vector<double> squares;
+    for (int k = 0; k < grid.count(); ++k)
+        squares.push_back(risen(fine.data() + static_cast<std::size_t>(k) * function.values(), function, k));
+    drives.rise.assign(kBins, 1.0f);
+    for (int bin = 0; bin <= kLastBin; ++bin) {
+        const auto at = squares.begin() + grid.of_bin[static_cast<std::size_t>(bin)];
+        const auto from = squares.begin() + grid.of_bin[static_cast<std::size_t>(std::max(bin - 1, 0))];
+        const auto to = squares.begin() + grid.of_bin[static_cast<std::size_t>(bin + 1)];
+        const BinPlace place = place_of(bin);
+        if (*at > 0.0)
+            drives.rise[static_cast<std::size_t>((place.column * kOctavesSwept + place.octave) * kBlock + place.lane)] =
+                static_cast<float>(std::min(*std::max_element(from, to) / *at, 1e6));
     }
 }
 
-void set_narrow(Drives::Of& of, const std::vector<Complex>& values, std::size_t at, std::size_t stride, double scale) {
-    const std::size_t blocks = values.size() / stride / kBlock;
-    of.narrow.resize(blocks * 2 * kBlock);
-    for (std::size_t block = 0; block < blocks; ++block)
-        for (std::size_t lane = 0; lane < kBlock; ++lane) {
-            const Complex value = scale * values[(block * kBlock + lane) * stride + at];
-            of.narrow[block * 2 * kBlock + lane] = static_cast<float>(value.real());
-            of.narrow[block * 2 * kBlock + kBlock + lane] = static_cast<float>(value.imag());
-        }
-}
-
-NarrowBlock narrow_block(const std::vector<double>& hz, std::size_t first, double speed) {
-    NarrowBlock block;
-    const double middle = hz[first + kBlock / 2];
-    block.bin = std::clamp(static_cast<int>(std::lround(kBinsPerOctave * std::log2(middle / kLowestHz))), 0, kLastBin);
+void add_narrow_places(Drives& drives, const Octet& low, const Octet& high, double speed) {
+    drives.narrow_bins.push_back(
+        std::clamp(static_cast<int>(std::lround(kBinsPerOctave * std::log2(high.low_hz / kLowestHz))), 0, kLastBin));
     for (std::size_t lane = 0; lane < kBlock; ++lane) {
-        block.waves[lane] = static_cast<float>(hz[first + lane] / speed);
-        block.bins[lane] = static_cast<float>(kBinsPerOctave * std::log2(hz[first + lane] / kLowestHz));
+        const double hz = lane < kOctet ? low.hz(lane) : high.hz(lane - kOctet);
+        drives.narrow_waves.push_back(static_cast<float>(hz / speed));
+        drives.narrow_places.push_back(static_cast<float>(kBinsPerOctave * std::log2(hz / kLowestHz)));
     }
-    return block;
 }
 
-/// Frequencies of all narrow blocks, 16 each: of the one that is asked for, or around the sharp peaks.
-std::vector<double> narrow_frequencies(const DriveFunction& function, const Range& range,
-                                       const std::vector<Complex>& fine, const Job& job) {
-    if (range.single()) return std::vector<double>(kBlock, range.low_hz);
+/// Octets of all narrow blocks, two each: of the one frequency that is asked for, or around the sharp peaks.
+std::vector<Octet> narrow_octets(const DriveFunction& function, const Range& range, const std::vector<Complex>& fine,
+                                 const Job& job) {
+    if (range.single()) return std::vector<Octet>(2, octet_at(range.low_hz, 0.0));
     return around_sharp_peaks(function, range, fine, job);
 }
 
-/// Fills one kind of table for all ends and for the constant part.
+/// Calls set(table, column) for everything that a drive function gives, in its order.
 template <class Set>
-void for_all(Drives& drives, std::size_t stride, Set set) {
-    for (std::size_t i = 0; i < drives.ends.size(); ++i) set(drives.ends[i], i, 0.5);
-    if (drives.offset) set(*drives.offset, stride - 1, 1.0);
+void for_all(Drives& drives, const std::vector<Complex>& values, std::size_t stride, Set set) {
+    std::size_t at = 0;
+    for (Drives::Of& of : drives.ends) set(of, Column{values, at++, stride, 0.5});
+    if (drives.offset) set(*drives.offset, Column{values, at++, stride, 1.0});
+    for (Drives::Of& of : drives.divisor_ends) set(of, Column{values, at++, stride, 0.5});
+    if (drives.divisor_offset) set(*drives.divisor_offset, Column{values, at++, stride, 1.0});
+}
+
+Drives empty_drives(const DriveFunction& function, const Range& range, double speed, bool quick) {
+    Drives drives;
+    drives.quick = quick;
+    drives.ends.resize(function.ends);
+    if (function.offset) drives.offset.emplace();
+    if (function.divisor) {
+        drives.divisor_ends.resize(function.ends);
+        drives.divisor_offset.emplace();
+    }
+    set_waves(drives, speed);
+    for (int bin = 0; bin <= kLastBin && !range.single(); ++bin)
+        if (range.holds(bin_hz(bin))) drives.columns[static_cast<std::size_t>(place_of(bin).column)] = true;
+    return drives;
+}
+
+void set_fine(Drives& drives, const DriveFunction& function, const std::vector<Complex>& fine) {
+    for_all(drives, fine, function.values(), [](Drives::Of& of, const Column& column) {
+        set_swept(of, column, [](std::size_t bin) { return static_cast<std::size_t>(fine_grid().of_bin[bin]); });
+        set_sparse(of.sparse, column);
+        set_all(of.fine, column);
+    });
+    set_rise(drives, function, fine);
+}
+
+void set_narrow(Drives& drives, const DriveFunction& function, const std::vector<Octet>& octets, double speed,
+                const Job& job) {
+    for (std::size_t o = 0; o < octets.size(); o += 2) add_narrow_places(drives, octets[o], octets[o + 1], speed);
+    const auto narrow = block_values(function, octets, job);
+    for_all(drives, narrow, function.values(),
+            [](Drives::Of& of, const Column& column) { set_all(of.narrow, column); });
 }
 }  // namespace
 
+DriveFunction drives_by_frequency(std::size_t ends, std::function<void(double hz, Complex* drives)> at) {
+    DriveFunction function;
+    function.ends = ends;
+    function.near = [ends, at](const Octet& octet, Complex* drives) {
+        for (std::size_t i = 0; i < kOctet; ++i) at(octet.hz(i), drives + i * ends);
+    };
+    function.fine = [near = function.near](std::size_t octet, Complex* drives) {
+        near(fine_grid().octets[octet], drives);
+    };
+    function.swept = [ends, at](std::size_t octet, Complex* drives) {
+        for (std::size_t i = 0; i < kOctet; ++i)
+            at(std::min(bin_hz(static_cast<int>(octet * kOctet + i)), kHighestHz), drives + i * ends);
+    };
+    return function;
+}
+
 Drives tabulate(const DriveFunction& function, const Range& range, double speed, const Job& job) {
-    Drives drives;
-    drives.ends.resize(function.ends);
-    if (function.offset) drives.offset.emplace();
-    const std::size_t stride = function.values();
-    set_waves(drives, speed);
+    Drives drives = empty_drives(function, range, speed, false);
     std::vector<Complex> fine;
     if (!range.single()) {
-        std::vector<double> hz(kLastBin + 1);
-        for (int bin = 0; bin <= kLastBin; ++bin) {
-            hz[static_cast<std::size_t>(bin)] = swept_hz(drives, bin, speed);
-            if (range.holds(hz[static_cast<std::size_t>(bin)]))
-                drives.columns[static_cast<std::size_t>(place_of(bin).column)] = true;
-        }
-        const auto swept = values_at(function, hz, range, job);
-        for_all(drives, stride,
-                [&](Drives::Of& of, std::size_t at, double scale) { set_swept(of, swept, at, stride, scale); });
-        hz.resize(drives.fine_waves.size());
-        for (std::size_t k = 0; k < hz.size(); ++k) hz[k] = static_cast<double>(drives.fine_waves[k]) * speed;
-        fine = values_at(function, hz, range, job);
-        for_all(drives, stride,
-                [&](Drives::Of& of, std::size_t at, double scale) { set_fine(of, fine, at, stride, scale); });
+        fine = fine_values(function, range, job);
+        set_fine(drives, function, fine);
     }
-    std::vector<double> hz = narrow_frequencies(function, range, fine, job);
-    for (std::size_t first = 0; first < hz.size(); first += kBlock)
-        drives.narrow.push_back(narrow_block(hz, first, speed));
-    for (std::size_t i = 0; i < hz.size(); ++i)
-        hz[i] = static_cast<double>(drives.narrow[i / kBlock].waves[i % kBlock]) * speed;
-    const auto narrow = values_at(function, hz, range, job);
-    for_all(drives, stride,
-            [&](Drives::Of& of, std::size_t at, double scale) { set_narrow(of, narrow, at, stride, scale); });
+    set_narrow(drives, function, narrow_octets(function, range, fine, job), speed, job);
+    return drives;
+}
+
+Drives tabulate_quickly(const DriveFunction& function, const Range& range, double speed, const Job& job) {
+    Drives drives = empty_drives(function, range, speed, true);
+    if (range.single()) {
+        set_narrow(drives, function, narrow_octets(function, range, {}, job), speed, job);
+        return drives;
+    }
+    const auto swept = swept_values(function, range, job);
+    for_all(drives, swept, function.values(),
+            [](Drives::Of& of, const Column& column) { set_swept(of, column, [](std::size_t bin) { return bin; }); });
     return drives;
 }
 

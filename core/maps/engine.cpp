@@ -34,7 +34,7 @@ Show what_matters(const Show& show) {
 }  // namespace
 
 struct MapEngine::State {
-    maps::TableStore store;
+    maps::MapSession session;
     Show show;  ///< that the last grid was drawn from
     MapRequest request;
     Shown last;  ///< null before the first and after a cancelled one
@@ -54,7 +54,7 @@ tl::expected<MapEngine::Shown, MapError> MapEngine::update(const Show& show, con
         return state_->last;
     }
     state_->last = nullptr;
-    auto mapper = maps::mapper_for(show, request, state_->store, job);
+    auto mapper = maps::mapper_for(show, request, state_->session, job);
     if (!mapper) return tl::unexpected(mapper.error());
     Shown best;
     for (const int factor : {kFirstFactor, 1}) {
@@ -62,7 +62,8 @@ tl::expected<MapEngine::Shown, MapError> MapEngine::update(const Show& show, con
         asked.options.coarse *= factor;
         auto grid = maps::empty_grid(show, asked);
         if (!grid) return tl::unexpected(grid.error());
-        if (!(*mapper)->draw(*grid, job)) return maps::error(MapError::Reason::cancelled);
+        const auto quality = factor > 1 ? maps::Quality::quick : maps::Quality::full;
+        if (!(*mapper)->draw(*grid, quality, job)) return maps::error(MapError::Reason::cancelled);
         best = std::make_shared<const MapGrid>(std::move(*grid));
         if (shown) shown(best);
     }

@@ -31,7 +31,7 @@ class LevelMapper : public Mapper {
         }
     }
 
-    bool draw(MapGrid& grid, const Job& job) override {
+    bool draw(MapGrid& grid, Quality, const Job& job) override {
         grid.silent = loudspeakers_.empty();
         if (grid.silent) return !job.cancelled();
         CellList cells = cells_of(grid);
@@ -58,13 +58,13 @@ class LevelMapper : public Mapper {
 };
 }  // namespace
 
-MapperResult level_mapper(const Show& show, const MapRequest& request, TableStore& store, const Job&) {
+MapperResult level_mapper(const Show& show, const MapRequest& request, MapSession& session, const Job&) {
     const Mix* mix = nullptr;
     if (request.kind == MapKind::level) {
         mix = find_by_id(show.mixes, request.id);
         if (!mix) return error(MapError::Reason::unknown_id, "There is no mix \"" + request.id + "\".");
     }
-    return std::make_unique<LevelMapper>(show, mix, request.options.band, store);
+    return std::make_unique<LevelMapper>(show, mix, request.options.band, session.store);
 }
 
 }  // namespace howlmap::maps

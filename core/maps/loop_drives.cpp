@@ -2,6 +2,7 @@
 #include "core/maps/loop_drives.h"
 
 #include <Eigen/LU>
+#include <algorithm>
 
 namespace howlmap::maps {
 namespace {
@@ -35,33 +36,51 @@ ComplexMatrix one_minus(const ComplexMatrix& loops) {
     return ComplexMatrix::Identity(loops.rows(), loops.cols()) - loops;
 }
 
-void feedback_at(const LoopModel& model, Eigen::Index input, double hz, Complex* drives) {
-    const LoopFactors factors = model.factors(hz);
-    const ComplexMatrix sound = speaker_drives(model, factors) * bus_drives(model, factors);  // loudspeakers x inputs
-    Eigen::Map<ComplexVector> result(drives, sound.rows());
-    result = sound.col(input);
-    if (sound.cols() > 1) {
-        const ComplexMatrix heard = without_row(factors.b.asDiagonal() * factors.h, input);  // others x loudspeakers
-        const ComplexMatrix others = without_column(sound, input);
-        result += others * one_minus(heard * others).partialPivLu().solve(heard * sound.col(input));
+/// What a loudspeaker map needs at one frequency.
+struct LoudspeakerLoops {
+    ComplexVector mix, others;      // s M and q M, by input
+    Complex mix_rest, others_rest;  // s M u and q M u
+};
+
+LoudspeakerLoops loudspeaker_loops(const LoopModel& model, const LoopFactors& factors, Eigen::Index speaker,
+                                   Eigen::Index bus) {
+    const ComplexMatrix sends = bus_drives(model, factors);
+    const ComplexMatrix heard = factors.b.asDiagonal() * factors.h;  // inputs x loudspeakers
+    ComplexMatrix elsewhere = speaker_drives(model, factors);        // loudspeakers x buses, without the moved one
+    ComplexVector through = elsewhere.row(speaker).transpose();      // by bus
+    through(bus) = 0.0;
+    elsewhere.row(speaker).setZero();
+    const ComplexVector rest = heard * elsewhere.col(bus);
+    ComplexMatrix rows(2, sends.cols());
+    rows << sends.row(bus), through.transpose() * sends;
+    if (sends.rows() > 1) {
+        const ComplexMatrix loops = heard * without_column(elsewhere, bus) * without_row(sends, bus);
+        rows = one_minus(loops).transpose().partialPivLu().solve(rows.transpose()).transpose().eval();
     }
-    result *= factors.b(input);
+    const ComplexVector of_rest = rows * rest;
+    return {rows.row(0).transpose(), rows.row(1).transpose(), of_rest(0), of_rest(1)};
 }
 
-void loudspeaker_at(const LoopModel& model, Eigen::Index speaker, Eigen::Index bus, double hz, Complex* drives) {
-    const LoopFactors factors = model.factors(hz);
-    const ComplexMatrix speakers = speaker_drives(model, factors), sends = bus_drives(model, factors);
-    const ComplexMatrix heard = factors.b.asDiagonal() * factors.h;  // inputs x loudspeakers
-    ComplexVector row = sends.row(bus).transpose();
-    if (sends.rows() > 1) {
-        const ComplexMatrix loops = heard * without_column(speakers, bus) * without_row(sends, bus);
-        row = one_minus(loops).transpose().partialPivLu().solve(row).eval();
+bool carries_more(const LoopModel& model, int speaker, int bus) {
+    for (std::size_t m = 0; m < model.buses().size(); ++m) {
+        const auto& speakers = model.buses()[m].speakers;
+        if (static_cast<int>(m) != bus && std::find(speakers.begin(), speakers.end(), speaker) != speakers.end())
+            return true;
     }
-    Eigen::Map<ComplexVector> result(drives, row.size());
-    result = row.cwiseProduct(factors.b) * factors.r(speaker);
-    ComplexVector rest = speakers.col(bus);
-    rest(speaker) = 0.0;
-    drives[row.size()] = (row.transpose() * (heard * rest))(0);
+    return false;
+}
+
+void loudspeaker_at(const LoopModel& model, const LoopFactors& factors, Eigen::Index speaker, Eigen::Index bus,
+                    bool more, Complex* drives) {
+    const LoudspeakerLoops loops = loudspeaker_loops(model, factors, speaker, bus);
+    const Eigen::Index n = loops.mix.size();
+    Eigen::Map<ComplexVector> ends(drives, n), divisor(drives + n + 1, more ? n : 0);
+    ends =
+        (loops.mix * (factors.r(speaker) + loops.others_rest) - loops.others * loops.mix_rest).cwiseProduct(factors.b);
+    drives[n] = loops.mix_rest;
+    if (!more) return;
+    divisor = -loops.others.cwiseProduct(factors.b);
+    drives[2 * n + 1] = 1.0;
 }
 }  // namespace
 
@@ -71,19 +90,61 @@ int position_of_input(const LoopModel& model, int input) {
     return -1;
 }
 
-DriveFunction feedback_drives(const LoopModel& model, int input) {
+namespace {
+/// Between two frequencies an eigenvalue may rise a little.
+constexpr double kDoubtful = 0.9;
+
+/// One octet of a feedback map; returns the largest bound of the others' eigenvalues.
+double feedback_values(const Wiring& wiring, const LoopCurves& curves, std::size_t octet, std::size_t input,
+                       bool bounded, Complex* drives) {
+    thread_local LoopScratch scratch;
+    thread_local Doubles values;
+    alignas(64) double bounds[kOctet] = {};
+    values.resize(wiring.speakers * 2 * kOctet);
+    feedback_octet(wiring, curves, octet, input, scratch, values.data(), bounded ? bounds : nullptr);
+    for (std::size_t i = 0; i < kOctet; ++i)
+        for (std::size_t l = 0; l < wiring.speakers; ++l)
+            drives[i * wiring.speakers + l] = {values[l * 2 * kOctet + i], values[l * 2 * kOctet + kOctet + i]};
+    return *std::max_element(bounds, bounds + kOctet);
+}
+}  // namespace
+
+DriveFunction feedback_drives(const LoopTable& table, int input, std::atomic<bool>& doubtful) {
+    const auto in = static_cast<std::size_t>(input);
     DriveFunction function;
-    function.ends = model.speakers().size();
-    function.at = [&model, input](double hz, Complex* drives) { feedback_at(model, input, hz, drives); };
+    function.ends = table.wiring().speakers;
+    function.fine = [&table, in, &doubtful](std::size_t octet, Complex* drives) {
+        if (feedback_values(table.wiring(), table.fine(), octet, in, true, drives) > kDoubtful) doubtful = true;
+    };
+    function.swept = [&table, in, &doubtful](std::size_t octet, Complex* drives) {
+        if (feedback_values(table.wiring(), table.swept(), octet, in, true, drives) > kDoubtful) doubtful = true;
+    };
+    function.near = [&table, in](const Octet& octet, Complex* drives) {
+        LoopTable::Near near;
+        table.near(octet, near);
+        feedback_values(table.wiring(), near.loops, 0, in, false, drives);
+    };
     return function;
 }
 
-DriveFunction loudspeaker_drives(const LoopModel& model, int speaker, int bus) {
+DriveFunction loudspeaker_drives(const LoopTable& table, int speaker, int bus) {
     DriveFunction function;
-    function.ends = model.inputs().size();
+    function.ends = table.wiring().inputs;
     function.offset = true;
-    function.at = [&model, speaker, bus](double hz, Complex* drives) {
-        loudspeaker_at(model, speaker, bus, hz, drives);
+    function.divisor = carries_more(table.model(), speaker, bus);
+    const auto at = [&table, speaker, bus, more = function.divisor](const LoopFactors& factors, Complex* drives) {
+        loudspeaker_at(table.model(), factors, speaker, bus, more, drives);
+    };
+    function.fine = [&table, at, values = function.values()](std::size_t octet, Complex* drives) {
+        for (std::size_t k = octet * kOctet, i = 0; i < kOctet; ++i, ++k)
+            at(table.factors(table.fine(), fine_grid().hz[k], k), drives + i * values);
+    };
+    function.swept = [&table, at, values = function.values()](std::size_t octet, Complex* drives) {
+        for (std::size_t k = octet * kOctet, i = 0; i < kOctet; ++i, ++k)
+            at(table.factors(table.swept(), bin_hz(static_cast<int>(k)), k), drives + i * values);
+    };
+    function.near = [&table, at, values = function.values()](const Octet& octet, Complex* drives) {
+        for (std::size_t i = 0; i < kOctet; ++i) at(table.model().factors(octet.hz(i)), drives + i * values);
     };
     return function;
 }

@@ -44,24 +44,29 @@ Hearing listener_of(const Show& show, const Loudspeaker& loudspeaker) {
 class LoudspeakerMapper : public Mapper {
   public:
     LoudspeakerMapper(const Show& show, const Loudspeaker& loudspeaker, const Hearing& hearing, const Range& range,
-                      TableStore& store, const Job& job)
-        : show_(show), loudspeaker_(loudspeaker), store_(store), model_(show), ear_(ear_of(show, *hearing.performer)) {
-        const int bus = position(model_.buses(), static_cast<int>(hearing.mix - show.mixes.data()));
-        const int speaker = position(model_.speakers(), static_cast<int>(&loudspeaker - show.loudspeakers.data()));
-        silent_ = bus < 0 || speaker < 0;
-        if (silent_) return;
+                      MapSession& session, const Job& job)
+        : show_(show),
+          loudspeaker_(loudspeaker),
+          range_(range),
+          store_(session.store),
+          loops_(session.loops),
+          ear_(ear_of(show, *hearing.performer)) {
+        loops_.update(show, store_, job);
+        bus_ = position(loops_.model().buses(), static_cast<int>(hearing.mix - show.mixes.data()));
+        speaker_ = position(loops_.model().speakers(), static_cast<int>(&loudspeaker - show.loudspeakers.data()));
+        silent_ = bus_ < 0 || speaker_ < 0;
+        if (silent_ || job.cancelled()) return;
         unstable_ = rings_without(*hearing.mix, job);
         if (unstable_) return;
         set_levels(*hearing.mix);
-        DriveFunction function = loudspeaker_drives(model_, speaker, bus);
-        function.sharp_hz = sharp_frequencies({&loudspeaker.directivity}, store, model_.surroundings().speed);
-        drives_ = tabulate(function, range, model_.surroundings().speed, job);
     }
 
-    bool draw(MapGrid& grid, const Job& job) override {
+    bool draw(MapGrid& grid, Quality quality, const Job& job) override {
+        if (!job.cancelled() && !silent_ && !unstable_) set_drives(quality, job);
+        if (job.cancelled()) return false;  // perhaps before everything was ready
         grid.silent = silent_;
         grid.unstable_without = unstable_;
-        if (silent_ || unstable_) return !job.cancelled();
+        if (silent_ || unstable_) return true;
         CellList cells = cells_of(grid);
         set_height(cells, loudspeaker_.position.z);
         const CellEnd cell{.sounds = true,
@@ -71,18 +76,29 @@ class LoudspeakerMapper : public Mapper {
                            .roll_deg = loudspeaker_.aim.roll_deg};
         const std::vector<float> factors = make_up(grid, cells, cell, job);
         Ends ends(show_, grid, cells, kSwept, store_);
-        for (const LoopModel::In& in : model_.inputs())
+        for (const LoopModel::In& in : loops_.model().inputs())
             ends.add_input(show_.inputs[static_cast<std::size_t>(in.index)], loudspeaker_.directivity);
         const auto air = ends.air();
-        const double speed = model_.surroundings().speed;
-        const std::vector<const Directivity*> directivities(model_.inputs().size(), &loudspeaker_.directivity);
+        const double speed = loops_.speed();
+        const std::vector<const Directivity*> directivities(loops_.model().inputs().size(), &loudspeaker_.directivity);
         DrivenField driven(ends.all(), directivities, drives_, store_, speed);
         driven.field.cell = cell;
-        driven.field.air = air.get();
+        driven.set_air(*air);
         return run_field(driven.field, cells, speed, factors, grid, job);
     }
 
   private:
+    void set_drives(Quality quality, const Job& job) {
+        DriveFunction function = loudspeaker_drives(loops_, speaker_, bus_);
+        if (quality == Quality::quick) {
+            drives_ = tabulate_quickly(function, range_, loops_.speed(), job);
+            return;
+        }
+        const std::vector<const Directivity*> directivities(function.ends, &loudspeaker_.directivity);
+        function.axes = axes_of(directivities, store_, loops_.speed());
+        drives_ = tabulate(function, range_, loops_.speed(), job);
+    }
+
     template <class List>
     static int position(const List& list, int index) {
         const auto found =
@@ -127,9 +143,11 @@ class LoudspeakerMapper : public Mapper {
 
     const Show& show_;
     const Loudspeaker& loudspeaker_;
+    Range range_;
     TableStore& store_;
-    LoopModel model_;
+    LoopTable& loops_;
     Vec3 ear_;
+    int bus_ = -1, speaker_ = -1;
     bool silent_ = false, unstable_ = false;
     double own_ = 0.0, others_ = 0.0;
     BandWeights weights_{};
@@ -137,7 +155,7 @@ class LoudspeakerMapper : public Mapper {
 };
 }  // namespace
 
-MapperResult loudspeaker_mapper(const Show& show, const MapRequest& request, TableStore& store, const Job& job) {
+MapperResult loudspeaker_mapper(const Show& show, const MapRequest& request, MapSession& session, const Job& job) {
     const Loudspeaker* loudspeaker = find_by_id(show.loudspeakers, request.id);
     if (!loudspeaker) return error(MapError::Reason::unknown_id, "There is no loudspeaker \"" + request.id + "\".");
     const Hearing hearing = listener_of(show, *loudspeaker);
@@ -145,7 +163,7 @@ MapperResult loudspeaker_mapper(const Show& show, const MapRequest& request, Tab
         return error(MapError::Reason::not_possible,
                      "Nobody hears a mix of \"" + request.id +
                          "\" from loudspeakers, so there is no level to hold while it moves.");
-    return std::make_unique<LoudspeakerMapper>(show, *loudspeaker, hearing, range_of(request.options), store, job);
+    return std::make_unique<LoudspeakerMapper>(show, *loudspeaker, hearing, range_of(request.options), session, job);
 }
 
 }  // namespace howlmap::maps

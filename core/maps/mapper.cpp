@@ -4,7 +4,6 @@
 #include <fmt/format.h>
 
 #include <cmath>
-#include <set>
 
 namespace howlmap::maps {
 namespace {
@@ -40,67 +39,87 @@ Range range_of(const MapOptions& options) {
     return {std::max(kLowestHz, centre / half), std::min(kHighestHz, centre * half)};
 }
 
-MapperResult mapper_for(const Show& show, const MapRequest& request, TableStore& store, const Job& job) {
+MapperResult mapper_for(const Show& show, const MapRequest& request, MapSession& session, const Job& job) {
     switch (request.kind) {
         case MapKind::feedback:
-            return feedback_mapper(show, request, store, job);
+            return feedback_mapper(show, request, session, job);
         case MapKind::loudspeaker:
-            return loudspeaker_mapper(show, request, store, job);
+            return loudspeaker_mapper(show, request, session, job);
         default:
-            return level_mapper(show, request, store, job);
+            return level_mapper(show, request, session, job);
     }
 }
 
-std::vector<double> sharp_frequencies(const std::vector<const Directivity*>& directivities, TableStore& store,
-                                      double speed) {
-    std::set<double> all;
-    for (const Directivity* directivity : directivities)
-        if (const auto axis = store.axis(*directivity, speed)) all.insert(axis->sharp_hz.begin(), axis->sharp_hz.end());
-    return {all.begin(), all.end()};
+std::vector<const Floats*> axes_of(const std::vector<const Directivity*>& directivities, TableStore& store,
+                                   double speed) {
+    std::vector<const Floats*> axes;
+    for (const Directivity* directivity : directivities) {
+        const auto axis = store.axis(*directivity, speed);
+        axes.push_back(axis ? &axis->fine : nullptr);
+    }
+    return axes;
 }
+
+namespace {
+Samples samples(const Drives::List& list, const float* axis) { return {list.re.data(), list.im.data(), axis}; }
+
+void connect(FixedEnd& end, const Drives::Of& of) {
+    end.weights = of.swept.data();
+    end.sparse = samples(of.sparse, end.sparse.axis);
+    end.fine = samples(of.fine, end.fine.axis);
+    end.narrow = samples(of.narrow, end.narrow.axis);
+}
+
+/// Points a field at its drives: weights of the ends, constant part, frequencies.
+void connect(Field& field, const Drives& drives, const std::vector<Drives::Of>& ends,
+             const std::optional<Drives::Of>& offset) {
+    for (std::size_t i = 0; i < field.ends.size(); ++i) connect(field.ends[i], ends[i]);
+    if (offset) {
+        field.offset = offset->swept.data();
+        field.offset_sparse = samples(offset->sparse, nullptr);
+        field.offset_fine = samples(offset->fine, nullptr);
+        field.offset_narrow = samples(offset->narrow, nullptr);
+    }
+    const FineGrid& grid = fine_grid();
+    field.base_waves = drives.base_waves;
+    field.columns = drives.columns;
+    field.rise = drives.rise.empty() ? nullptr : drives.rise.data();
+    field.grid = &grid;
+    field.sparse = {drives.sparse_waves.data(), grid.sparse_bins.data()};
+    field.fine = {drives.fine_waves.data(), grid.bins.data()};
+    field.narrow = {drives.narrow_waves.data(), drives.narrow_places.data()};
+    field.narrow_bins = drives.narrow_bins;
+    field.sweep = drives.columns[0] || drives.columns[1] || drives.columns[2];
+    field.refine = field.sweep && !drives.quick;
+}
+}  // namespace
 
 DrivenField::DrivenField(const std::vector<FixedEnd>& ends, const std::vector<const Directivity*>& directivities,
                          const Drives& drives, TableStore& store, double speed) {
     field.ends = ends;
-    connect(drives);
     for (std::size_t i = 0; i < field.ends.size(); ++i)
         set_axis(field.ends[i], *directivities[i], drives, store, speed);
+    if (!drives.divisor_ends.empty()) {
+        divisor_ = field;
+        connect(divisor_, drives, drives.divisor_ends, drives.divisor_offset);
+        field.divisor = &divisor_;
+    }
+    connect(field, drives, drives.ends, drives.offset);
 }
 
-void DrivenField::connect(const Drives& drives) {
-    for (std::size_t i = 0; i < field.ends.size(); ++i) {
-        const Drives::Of& of = drives.ends[i];
-        FixedEnd& end = field.ends[i];
-        end.weights = of.swept.data();
-        end.fine_re = of.fine_re.data();
-        end.fine_im = of.fine_im.data();
-        end.narrow = of.narrow.data();
-    }
-    if (drives.offset) {
-        field.offset = drives.offset->swept.data();
-        field.offset_fine_re = drives.offset->fine_re.data();
-        field.offset_fine_im = drives.offset->fine_im.data();
-        field.offset_narrow = drives.offset->narrow.data();
-    }
-    field.base_waves = drives.base_waves;
-    field.columns = drives.columns;
-    field.fine = &fine_grid();
-    field.fine_waves = drives.fine_waves.data();
-    field.narrow = drives.narrow;
-    field.sweep = field.refine = drives.columns[0] || drives.columns[1] || drives.columns[2];
-}
+void DrivenField::set_air(const AirRows& air) { field.air = divisor_.air = &air; }
 
 void DrivenField::set_axis(FixedEnd& end, const Directivity& directivity, const Drives& drives, TableStore& store,
                            double speed) {
     const auto axis = store.axis(directivity, speed);
     if (!axis) return;
     std::vector<double> hz;
-    for (const NarrowBlock& block : drives.narrow)
-        for (const float waves : block.waves) hz.push_back(static_cast<double>(waves) * speed);
+    for (const float waves : drives.narrow_waves) hz.push_back(static_cast<double>(waves) * speed);
     axes_.push_back(axis);
     narrow_axes_.push_back(cap_axis(std::get<CapOnSphere>(directivity), hz, speed));
-    end.fine_axis = axis->fine.data();
-    end.narrow_axis = narrow_axes_.back().data();
+    end.sparse.axis = axis->sparse.data();
+    end.fine.axis = axis->fine.data();
+    end.narrow.axis = narrow_axes_.back().data();
 }
 
 }  // namespace howlmap::maps

@@ -5,27 +5,38 @@
 #include <memory>
 
 #include "core/maps/drives.h"
+#include "core/maps/loop_table.h"
 #include "core/maps/maps.h"
 #include "core/maps/table_store.h"
 #include "core/show/show.h"
 
 namespace howlmap::maps {
 
+/// quick: the swept frequencies alone, so that peaks may be under-read by a few tenths of a decibel.
+enum class Quality { quick, full };
+
 class Mapper {
   public:
     virtual ~Mapper() = default;
     /// Fills the values of an empty grid (or marks why there are none). Returns false when cancelled.
-    virtual bool draw(MapGrid& grid, const Job& job) = 0;
+    virtual bool draw(MapGrid& grid, Quality quality, const Job& job) = 0;
 };
 
-/// Mappers refer to the show and the store, which must outlive them.
+/// What is kept from one map to the next.
+struct MapSession {
+    TableStore store;
+    LoopTable loops;
+};
+
+/// Mappers refer to the show and the session, which must outlive them; the next mapper of a session ends the one
+/// before.
 using MapperResult = tl::expected<std::unique_ptr<Mapper>, MapError>;
-MapperResult feedback_mapper(const Show& show, const MapRequest& request, TableStore& store, const Job& job);
-MapperResult loudspeaker_mapper(const Show& show, const MapRequest& request, TableStore& store, const Job& job);
-MapperResult level_mapper(const Show& show, const MapRequest& request, TableStore& store, const Job& job);
+MapperResult feedback_mapper(const Show& show, const MapRequest& request, MapSession& session, const Job& job);
+MapperResult loudspeaker_mapper(const Show& show, const MapRequest& request, MapSession& session, const Job& job);
+MapperResult level_mapper(const Show& show, const MapRequest& request, MapSession& session, const Job& job);
 
 /// The mapper for a request whose options have been checked.
-MapperResult mapper_for(const Show& show, const MapRequest& request, TableStore& store, const Job& job);
+MapperResult mapper_for(const Show& show, const MapRequest& request, MapSession& session, const Job& job);
 /// Steps, bands and frequencies within their limits, and each option where it applies.
 std::optional<MapError> wrong_option(const MapRequest& request);
 
@@ -33,9 +44,10 @@ std::optional<MapError> wrong_option(const MapRequest& request);
 Range range_of(const MapOptions& options);
 tl::unexpected<MapError> error(MapError::Reason reason, std::string message = {});
 
-/// Frequencies at which the directivities of some loudspeakers peak between the swept ones.
-std::vector<double> sharp_frequencies(const std::vector<const Directivity*>& directivities, TableStore& store,
-                                      double speed);
+/// For a drive function: what the directivities of its ends make of the drives over the fine frequencies. Valid as long
+/// as the store keeps its tables.
+std::vector<const Floats*> axes_of(const std::vector<const Directivity*>& directivities, TableStore& store,
+                                   double speed);
 
 /// A field with its ends connected to their drives.
 class DrivenField {
@@ -43,14 +55,18 @@ class DrivenField {
     /// Given: the loudspeaker's directivity by end. The drives must outlive the field.
     DrivenField(const std::vector<FixedEnd>& ends, const std::vector<const Directivity*>& directivities,
                 const Drives& drives, TableStore& store, double speed);
+    DrivenField(const DrivenField&) = delete;
+    DrivenField& operator=(const DrivenField&) = delete;
+    /// Its cell end is to be set.
     Field field;
+    void set_air(const AirRows& air);
 
   private:
-    void connect(const Drives& drives);
     void set_axis(FixedEnd& end, const Directivity& directivity, const Drives& drives, TableStore& store, double speed);
 
     std::vector<std::shared_ptr<const TableStore::Axis>> axes_;
     std::deque<Floats> narrow_axes_;
+    Field divisor_;
 };
 
 }  // namespace howlmap::maps

@@ -8,12 +8,12 @@ namespace howlmap {
 
 MapResult make_map(const Show& show, const MapRequest& request, const Job& job) {
     if (auto wrong = maps::wrong_option(request)) return tl::unexpected(*wrong);
-    maps::TableStore store;
-    auto mapper = maps::mapper_for(show, request, store, job);
+    maps::MapSession session;
+    auto mapper = maps::mapper_for(show, request, session, job);
     if (!mapper) return tl::unexpected(mapper.error());
     auto grid = maps::empty_grid(show, request);
     if (!grid) return grid;
-    if (!(*mapper)->draw(*grid, job)) return maps::error(MapError::Reason::cancelled);
+    if (!(*mapper)->draw(*grid, maps::Quality::full, job)) return maps::error(MapError::Reason::cancelled);
     return grid;
 }
 

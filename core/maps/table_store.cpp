@@ -8,17 +8,11 @@
 namespace howlmap::maps {
 namespace {
 constexpr std::size_t kMostKept = 64;  // tables of a megabyte or so
-constexpr float kSharpRise = 1.06f;    // over the swept frequencies beside: 0.5 dB
 
 TableStore::Axis axis_of(const CapOnSphere& cap, double speed) {
     const FineGrid& grid = fine_grid();
     TableStore::Axis axis{cap_axis(cap, grid.hz, speed), {}};
-    for (std::size_t k = 1; k + 1 < axis.fine.size(); ++k) {
-        if (axis.fine[k] < axis.fine[k - 1] || axis.fine[k] < axis.fine[k + 1]) continue;
-        const auto bin = static_cast<std::size_t>(grid.bins[k]);
-        const auto swept = [&](std::size_t b) { return axis.fine[static_cast<std::size_t>(grid.of_bin[b])]; };
-        if (axis.fine[k] > kSharpRise * std::max(swept(bin), swept(bin + 1))) axis.sharp_hz.push_back(grid.hz[k]);
-    }
+    for (const int k : grid.sparse) axis.sparse.push_back(axis.fine[static_cast<std::size_t>(k)]);
     return axis;
 }
 }  // namespace

@@ -17,8 +17,7 @@ class TableStore {
     Rows directivity(const Directivity& directivity, const Sweep& sweep, double speed);
     /// Value on axis of a cap on a sphere over the fine frequencies; null for every other directivity.
     struct Axis {
-        Floats fine;                   ///< cap_axis() there
-        std::vector<double> sharp_hz;  ///< where it peaks between the swept frequencies
+        Floats fine, sparse;  ///< cap_axis() at the fine and the sparse ones
     };
     std::shared_ptr<const Axis> axis(const Directivity& directivity, double speed);
     /// Rows of a microphone's measured pattern; null for first-order patterns and pickups.

@@ -62,7 +62,7 @@ class Sweeper {
         // Largest row sum or column sum: an upper bound that is enough where it is small.
         const double bound = std::min(sizes_.rowwise().sum().maxCoeff(), sizes_.colwise().sum().maxCoeff());
         if (bound < 0.7 * largest_) return bound;
-        const double root = perron_root(sizes_, 1e-5);
+        const double root = perron_root(sizes_, 1e-5, 0.7 * largest_);
         largest_ = std::max(largest_, root);
         return root;
     }

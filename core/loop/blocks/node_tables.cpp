@@ -31,15 +31,16 @@ NodeTables::NodeTables(const LoopModel& model, std::vector<double> nodes)
     across_.resize(speakers);
     above_.resize(speakers);
     caps_.resize(speakers);
+    envelopes_.resize(speakers);
     for (std::size_t l = 0; l < speakers; ++l) {
         const Directivity& directivity = *model.speakers()[l].emitter.directivity;
         if (const auto* coverage = std::get_if<Coverage>(&directivity)) add_coverage(*coverage, l);
         if (const auto* cap = std::get_if<CapOnSphere>(&directivity)) {
-            const auto same = [&](const auto& other) { return other && other->cap() == *cap; };
-            const auto found = std::ranges::find_if(caps_, same);
-            caps_[l] = found != caps_.end()
-                           ? *found
-                           : std::make_shared<const CapTable>(*cap, model.surroundings().speed, nodes_);
+            caps_[l] = cap_table(*cap, model.surroundings().speed);
+            const auto same =
+                std::ranges::find(caps_.begin(), caps_.begin() + static_cast<std::ptrdiff_t>(l), caps_[l]);
+            const auto place = static_cast<std::size_t>(same - caps_.begin());
+            envelopes_[l] = place < l ? envelopes_[place] : std::make_shared<const CapEnvelope>(*caps_[l], nodes_);
         }
     }
 }

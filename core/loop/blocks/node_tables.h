@@ -31,6 +31,7 @@ class NodeTables {
     void apply_table(std::size_t speaker, double off_axis, double* gains) const;
     /// The lobes of a speaker that is a cap on a sphere; null for others.
     const CapTable* cap(std::size_t speaker) const { return caps_[speaker].get(); }
+    const CapEnvelope* envelope(std::size_t speaker) const { return envelopes_[speaker].get(); }
     /// Multiplies gains by a microphone's table.
     void apply_pattern(std::size_t input, double off_axis, double* gains) const;
 
@@ -44,6 +45,7 @@ class NodeTables {
     std::array<bool, kVias> dead_{};
     std::vector<std::vector<double>> across_, above_;    // by speaker
     std::vector<std::shared_ptr<const CapTable>> caps_;  // by speaker
+    std::vector<std::shared_ptr<const CapEnvelope>> envelopes_;
 };
 
 }  // namespace howlmap

@@ -47,9 +47,9 @@ void Placement::add_pair(std::size_t input, std::size_t speaker, const Stance& s
 void Placement::add_sizes(std::size_t row, double* sizes) {
     const std::size_t stride = tables_->stride();
     const double* gains = gains_.data() + row * stride;
-    if (const CapTable* cap = rows_[row].cap) {
+    if (rows_[row].envelope) {
         envelope_.assign(gains, gains + stride);
-        cap->apply_envelope(rows_[row].off_axis, envelope_.data());
+        rows_[row].envelope->apply(rows_[row].off_axis, envelope_.data());
         gains = envelope_.data();
     }
     for (std::size_t node = 0; node < stride; ++node) sizes[node] += std::abs(gains[node]);
@@ -80,7 +80,8 @@ void Placement::add_leg(const Path& path, std::size_t input, std::size_t speaker
     tables_->apply_table(speaker, leaving.off_axis, gains);
     if (pattern.is_table())
         tables_->apply_pattern(input, local_angles(stance.inputs[input].frame, path.arriving).off_axis, gains);
-    rows_.push_back({path.held_m / speed_, -stance.phases[speaker], tables_->cap(speaker), leaving.off_axis});
+    rows_.push_back({path.held_m / speed_, -stance.phases[speaker], tables_->cap(speaker), tables_->envelope(speaker),
+                     leaving.off_axis});
 }
 
 double Placement::largest_size(std::size_t pair, std::size_t first_node, std::size_t last_node) const {

@@ -26,6 +26,7 @@ class Placement {
     struct Row {
         double delay_s, turns;  // turns: the loudspeaker's drawn phase, as a delay
         const CapTable* cap;    // multiplies the gains, if there
+        const CapEnvelope* envelope;
         double off_axis;
     };
     void add_pair(std::size_t input, std::size_t speaker, const Stance& stance);

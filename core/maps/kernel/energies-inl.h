@@ -24,6 +24,13 @@ HWY_INLINE V BandGain(const DirectivityRows& rows, const Terms& t, int image, st
         const V shares[2] = {Number(t.low[0][image][cell]), Number(t.low[1][image][cell])};
         return Mixed(row, row + rows.low.row_floats, shares);
     }
+    if constexpr (Kind == DirectivityRows::Kind::cap) {
+        const float* row = rows.low.data.data() + t.low_at[image][cell] + column * rows.low.column_floats + lane;
+        V value = hn::Zero(f);
+        for (int k = 0; k < 4; ++k, row += rows.low.row_floats)
+            value = hn::MulAdd(Number(t.low[k][image][cell]), hn::Load(f, row), value);
+        return hn::Mul(Number(t.gain[image][cell]), hn::Min(value, Number(1.0f)));
+    }
     const float* control = rows.control.data() + static_cast<std::size_t>(column * 2 * kBlock) + lane;
     const V q = hn::MulAdd(Number(t.squares[1][image][cell]), hn::Load(f, control + kBlock),
                            hn::Mul(Number(t.squares[0][image][cell]), hn::Load(f, control)));
@@ -60,6 +67,8 @@ inline EnergyFunction EnergyFor(const DirectivityRows& rows) {
             return EndEnergy<Kind::same>;
         case Kind::radial:
             return EndEnergy<Kind::radial>;
+        case Kind::cap:
+            return EndEnergy<Kind::cap>;
         default:
             return EndEnergy<Kind::coverage>;
     }

@@ -198,6 +198,20 @@ HWY_INLINE void SetRows(const Rows& rows, V position, V gain, int image, std::si
     hn::Store(Times(at.row, rows.row_floats), I(), &terms.low_at[image][i]);
 }
 
+/// Factors of the four rows around a coordinate: the cubic through them. The first lies one before it in the table.
+HWY_INLINE void SetFourRows(const Rows& rows, V position, int image, std::size_t i, Terms& terms) {
+    const F f;
+    const Between2 at = BetweenRows(position, rows.last);
+    const V t = at.share, one = Number(1.0f), two = Number(2.0f);
+    const V down = hn::Sub(t, one), far = hn::Sub(t, two), up = hn::Add(t, one);
+    const V outer = hn::Mul(hn::Mul(t, down), Number(1.0f / 6.0f)), inner = hn::Mul(hn::Mul(up, far), Number(0.5f));
+    hn::Store(hn::Neg(hn::Mul(outer, far)), f, &terms.low[0][image][i]);
+    hn::Store(hn::Mul(inner, down), f, &terms.low[1][image][i]);
+    hn::Store(hn::Neg(hn::Mul(inner, t)), f, &terms.low[2][image][i]);
+    hn::Store(hn::Mul(outer, up), f, &terms.low[3][image][i]);
+    hn::Store(Times(at.row, rows.row_floats), I(), &terms.low_at[image][i]);
+}
+
 /// Coverage coordinate of q.
 HWY_INLINE V CoverageRow(V q) {
     return hn::Mul(ArcSinh(hn::Mul(hn::Sqrt(q), Number(1.0f / kAngleKnee))), Number(kAngleRows));
@@ -229,6 +243,10 @@ HWY_INLINE V SetDirectivity(const DirectivityRows& rows, const Seen& seen, V gai
     const V angle = AngleOff(seen.ahead, hn::Sqrt(square));
     if (rows.kind == DirectivityRows::Kind::radial) {
         SetRows(rows.low, hn::Mul(angle, Number(rows.rows_per_radian)), gain, image, i, terms);
+        return gain;
+    }
+    if (rows.kind == DirectivityRows::Kind::cap) {
+        SetFourRows(rows.low, hn::Mul(angle, Number(rows.rows_per_radian)), image, i, terms);
         return gain;
     }
     const V scale = hn::Div(hn::Mul(angle, angle), hn::Max(square, Number(1e-30f)));

@@ -24,6 +24,11 @@ void FieldPeaks(const Field& field, const Tile& tile, Scratch::Space& space, Pea
     SetAxes(field.cell, tile, space.axes);
     for (std::size_t i = 0; i < field.ends.size(); ++i)
         SetTerms(field.ends[i], field.cell, *field.air, tile, space.terms[i], space);
+    if (field.sweep && field.divisor) {
+        space.divisors.resize(space.totals.size());
+        SweepField(*field.divisor, tile, space);
+        std::swap(space.totals, space.divisors);
+    }
     if (field.sweep) SweepField(field, tile, space);
     for (std::size_t cell = 0; cell < static_cast<std::size_t>(tile.cells); ++cell) {
         const NearPeak peak = CellPeak(field, cell, space);

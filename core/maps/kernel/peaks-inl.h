@@ -15,152 +15,203 @@ namespace howlmap::maps {
 namespace HWY_NAMESPACE {
 
 struct BinPeak {
-    float square = 0.0f;
+    float promise = 0.0f;  ///< its square, times how far the drives rise around it
     int bin = 0;
 };
 
-/// Largest of the swept totals of a cell: one a lane of every column.
+/// The most promising of the swept totals of a cell: two a lane of every column.
 struct LanePeaks {
-    BinPeak peaks[kColumns * kBlock];
+    BinPeak peaks[2 * kColumns * kBlock];
     int count = 0;
 };
 
-HWY_INLINE void LargestOfColumn(const float* totals, int column, LanePeaks& found) {
+HWY_INLINE V SquareAt(const float* totals) {
     const F f;
-    alignas(64) float most[kBlock], where[kBlock];
-    for (std::size_t lane = 0; lane < kBlock; lane += hn::Lanes(f)) {
-        V largest = Number(-1.0f), octave = hn::Zero(f);
-        for (int o = 0; o < kOctavesSwept; ++o) {
-            const float* at = totals + static_cast<std::size_t>(o * 2 * kBlock) + lane;
-            const V re = hn::Load(f, at), im = hn::Load(f, at + kBlock);
-            const V square = hn::MulAdd(im, im, hn::Mul(re, re));
-            const auto more = hn::Gt(square, largest);
-            largest = hn::IfThenElse(more, square, largest);
-            octave = hn::IfThenElse(more, Number(static_cast<float>(o)), octave);
-        }
-        hn::Store(largest, f, most + lane);
-        hn::Store(octave, f, where + lane);
-    }
-    for (int lane = 0; lane < kBlock; ++lane)
-        found.peaks[found.count++] = {most[lane], bin_of(column, static_cast<int>(where[lane]), lane)};
+    const V re = hn::Load(f, totals), im = hn::Load(f, totals + kBlock);
+    return hn::MulAdd(im, im, hn::Mul(re, re));
 }
 
+/// Divisors and rise: null where there are none.
+HWY_INLINE void LargestOfColumn(const float* totals, const float* divisors, const float* rise, int column,
+                                LanePeaks& found) {
+    const F f;
+    alignas(64) float most[2][kBlock], where[2][kBlock];
+    for (std::size_t lane = 0; lane < kBlock; lane += hn::Lanes(f)) {
+        V largest = Number(-1.0f), octave = hn::Zero(f), second = largest, second_octave = octave;
+        for (int o = 0; o < kOctavesSwept; ++o) {
+            const std::size_t at = static_cast<std::size_t>(o * 2 * kBlock) + lane;
+            V square = SquareAt(totals + at);
+            if (divisors) square = hn::Div(square, SquareAt(divisors + at));
+            if (rise) square = hn::Mul(square, hn::Load(f, rise + static_cast<std::size_t>(o * kBlock) + lane));
+            const V here = Number(static_cast<float>(o));
+            const auto more = hn::Gt(square, largest), some = hn::Gt(square, second);
+            second_octave = hn::IfThenElse(more, octave, hn::IfThenElse(some, here, second_octave));
+            second = hn::IfThenElse(more, largest, hn::Max(square, second));
+            largest = hn::IfThenElse(more, square, largest);
+            octave = hn::IfThenElse(more, here, octave);
+        }
+        hn::Store(largest, f, most[0] + lane);
+        hn::Store(octave, f, where[0] + lane);
+        hn::Store(second, f, most[1] + lane);
+        hn::Store(second_octave, f, where[1] + lane);
+    }
+    for (int i = 0; i < 2; ++i)
+        for (int lane = 0; lane < kBlock; ++lane)
+            found.peaks[found.count++] = {most[i][lane], bin_of(column, static_cast<int>(where[i][lane]), lane)};
+}
+
+constexpr std::size_t kCellFloats = kOctavesSwept * 2 * kBlock;
+
 inline LanePeaks LargestBins(const Field& field, std::size_t cell, const Scratch::Space& space) {
-    constexpr std::size_t cell_floats = kOctavesSwept * 2 * kBlock;
     LanePeaks found;
-    for (std::size_t column = 0; column < kColumns; ++column)
-        if (field.columns[column])
-            LargestOfColumn(space.totals.data() + (column * kTile + cell) * cell_floats, static_cast<int>(column),
-                            found);
+    for (std::size_t column = 0; column < kColumns; ++column) {
+        if (!field.columns[column]) continue;
+        const std::size_t at = (column * kTile + cell) * kCellFloats;
+        const float* divisors = field.divisor ? space.divisors.data() + at : nullptr;
+        const float* rise = field.rise ? field.rise + column * kOctavesSwept * kBlock : nullptr;
+        LargestOfColumn(space.totals.data() + at, divisors, rise, static_cast<int>(column), found);
+    }
     return found;
 }
 
-/// 16 frequencies near a bin.
-struct Near {
-    int bin;
-    const float* waves;  // f / c
-    const float* bins;   // place in bins
-};
+/// Swept square at a bin.
+inline float SquareOfBin(const Field& field, std::size_t cell, int bin, const Scratch::Space& space) {
+    const BinPlace place = place_of(bin);
+    const std::size_t at = (static_cast<std::size_t>(place.column) * kTile + cell) * kCellFloats +
+                           static_cast<std::size_t>(place.octave * 2 * kBlock + place.lane);
+    const auto square = [at](const Floats& totals) {
+        return totals[at] * totals[at] + totals[at + kBlock] * totals[at + kBlock];
+    };
+    return field.divisor ? square(space.totals) / square(space.divisors) : square(space.totals);
+}
 
-/// Drives of an end, or the constant part, at 16 frequencies; null where there is none.
-struct NearDrive {
-    const float *re, *im, *axis;
+/// One of the lists of frequencies.
+struct List {
+    Samples FixedEnd::*drives;
+    Samples Field::*offset;
+    Places Field::*places;
+};
+constexpr List kSparseList{&FixedEnd::sparse, &Field::offset_sparse, &Field::sparse};
+constexpr List kFineList{&FixedEnd::fine, &Field::offset_fine, &Field::fine};
+constexpr List kNarrowList{&FixedEnd::narrow, &Field::offset_narrow, &Field::narrow};
+
+/// 16 frequencies near a bin: those of a list from a place on.
+struct Near {
+    const List& list;
+    std::size_t start;
+    int bin;
 };
 
 inline const float* Shifted(const float* from, std::size_t by) { return from ? from + by : nullptr; }
 
 /// Sum over the images of an end at frequencies near a bin.
-HWY_INLINE Phasor NearResponse(const FixedEnd& end, const AirRows& air, const Terms& t, std::size_t cell,
-                               const Near& near, std::size_t lane, const float* axis) {
+HWY_INLINE Phasor NearResponse(const NearPath* paths, int count, V waves, V bins, const float* axis) {
     const F f;
-    const V waves = hn::LoadU(f, near.waves + lane);
-    const V bins = hn::Sub(hn::LoadU(f, near.bins + lane), Number(static_cast<float>(near.bin)));
     Phasor sum{hn::Zero(f), hn::Zero(f)};
-    for (int image = 0; image < end.image_count; ++image) {
-        const V amplitude = AmplitudeNear(end, air, t, image, cell, near.bin, bins, axis);
-        const Phasor phasor = PhasorOf(Number(t.metres[image][cell]), Number(t.metres_rest[image][cell]), waves);
+    for (int image = 0; image < count; ++image) {
+        const NearPath& path = paths[image];
+        const V amplitude = AmplitudeNear(path, bins, axis);
+        const Phasor phasor = PhasorOf(Number(path.metres), Number(path.metres_rest), waves);
         sum.c = hn::MulAdd(amplitude, phasor.c, sum.c);
         sum.s = hn::MulAdd(amplitude, phasor.s, sum.s);
     }
     return sum;
 }
 
-struct NearPeak {
-    float square = 0.0f, waves = 0.0f;
-};
-
-/// Largest of 16 squares; where they are smooth, with the vertex of the parabola through it and its neighbours.
-inline NearPeak Vertex(const float* squares, const float* waves, bool smooth) {
-    std::size_t best = 0;
-    for (std::size_t i = 1; i < kBlock; ++i)
-        if (squares[i] > squares[best]) best = i;
-    NearPeak peak{squares[best], waves[best]};
-    if (!smooth || best == 0 || best + 1 == kBlock) return peak;
-    const float before = squares[best - 1], after = squares[best + 1];
-    const float bend = before + after - 2.0f * peak.square;
-    const float step_before = waves[best] - waves[best - 1], step_after = waves[best + 1] - waves[best];
-    const bool even =
-        step_before > 0.0f && step_after > 0.0f && step_after < 1.5f * step_before && step_before < 1.5f * step_after;
-    if (!(bend < 0.0f) || !even) return peak;
-    const float shift = 0.5f * (before - after) / bend;  // in steps, -1/2..1/2
-    peak.square -= 0.25f * (before - after) * shift;
-    peak.waves += shift * (shift > 0.0f ? step_after : step_before);
-    return peak;
-}
-
-/// Largest of 16 frequencies near a bin. Drives: a function of the end.
-template <class Drives>
-HWY_INLINE NearPeak PeakNear(const Field& field, std::size_t cell, const Near& near, const Drives& drives,
-                             const NearDrive& offset, const Scratch::Space& space) {
+/// Squared magnitudes of a field at 16 frequencies near a bin, without its divisor.
+HWY_INLINE void SquaresNear(const Field& field, const Near& near, const Scratch::Space& space, float* squares) {
     const F f;
-    alignas(64) float squares[kBlock];
-    bool smooth = true;  // the directivity of a cap has kinks where it reaches 1
+    const Places& places = field.*near.list.places;
+    const Samples& offset = field.*near.list.offset;
     for (std::size_t lane = 0; lane < kBlock; lane += hn::Lanes(f)) {
-        V sum_re = offset.re ? hn::LoadU(f, offset.re + lane) : hn::Zero(f);
-        V sum_im = offset.im ? hn::LoadU(f, offset.im + lane) : hn::Zero(f);
+        const std::size_t at = near.start + lane;
+        const V waves = hn::LoadU(f, places.waves + at);
+        const V bins = hn::Sub(hn::LoadU(f, places.bins + at), Number(static_cast<float>(near.bin)));
+        V sum_re = offset.re ? hn::LoadU(f, offset.re + at) : hn::Zero(f);
+        V sum_im = offset.im ? hn::LoadU(f, offset.im + at) : hn::Zero(f);
         for (std::size_t i = 0; i < field.ends.size(); ++i) {
-            const NearDrive drive = drives(field.ends[i]);
-            const float* axis = Shifted(drive.axis, lane);
-            smooth = smooth && !axis;
-            const Phasor h = NearResponse(field.ends[i], *field.air, space.terms[i], cell, near, lane, axis);
-            const V re = hn::LoadU(f, drive.re + lane), im = hn::LoadU(f, drive.im + lane);
+            const Samples& drive = field.ends[i].*near.list.drives;
+            const Phasor h = NearResponse(space.near.data() + i * kVias, field.ends[i].image_count, waves, bins,
+                                          Shifted(drive.axis, at));
+            const V re = hn::LoadU(f, drive.re + at), im = hn::LoadU(f, drive.im + at);
             sum_re = hn::MulAdd(h.s, im, hn::MulAdd(h.c, re, sum_re));
             sum_im = hn::NegMulAdd(h.s, re, hn::MulAdd(h.c, im, sum_im));
         }
         hn::Store(hn::MulAdd(sum_im, sum_im, hn::Mul(sum_re, sum_re)), f, squares + lane);
     }
-    return Vertex(squares, near.waves, smooth);
 }
 
-/// The peak around a bin, at the fine frequencies between the bins beside it. Windows overlap by two, so that every
+struct NearPeak {
+    float square = 0.0f, waves = 0.0f;
+    std::size_t at = 0;  // of the largest sample, in its list
+};
+
+/// A peak that falls by more than this to a neighbour (1.5 dB) is not resolved: its largest sample counts.
+inline constexpr float kGentle = 0.7f;
+
+/// Vertex of the parabola through the decibels of the largest of 16 squares and its neighbours.
+inline NearPeak Vertex(const float* squares, const float* waves, std::size_t best, NearPeak peak) {
+    if (best == 0 || best + 1 == kBlock) return peak;
+    const float step_before = waves[best] - waves[best - 1], step_after = waves[best + 1] - waves[best];
+    const bool even =
+        step_before > 0.0f && step_after > 0.0f && step_after < 1.5f * step_before && step_before < 1.5f * step_after;
+    const float before = squares[best - 1] / peak.square, after = squares[best + 1] / peak.square;
+    if (!even || !(std::min(before, after) > kGentle)) return peak;
+    const float low = std::log(before), high = std::log(after), bend = low + high;
+    if (!(bend < 0.0f)) return peak;
+    const float shift = 0.5f * (low - high) / bend;  // in steps, -1/2..1/2
+    peak.square *= std::exp(-0.25f * (low - high) * shift);
+    peak.waves += shift * (shift > 0.0f ? step_after : step_before);
+    return peak;
+}
+
+/// Largest of 16 frequencies near the bin that the paths have been set for.
+HWY_INLINE NearPeak PeakNear(const Field& field, const Near& near, const Scratch::Space& space) {
+    alignas(64) float squares[kBlock], divisors[kBlock];
+    SquaresNear(field, near, space, squares);
+    if (field.divisor) {
+        SquaresNear(*field.divisor, near, space, divisors);
+        for (std::size_t i = 0; i < kBlock; ++i) squares[i] /= divisors[i];
+    }
+    const auto best = static_cast<std::size_t>(std::max_element(squares, squares + kBlock) - squares);
+    const float* waves = (field.*near.list.places).waves + near.start;
+    const NearPeak peak{squares[best], waves[best], near.start + best};
+    // The directivity of a cap has kinks where it reaches 1.
+    const auto has_kinks = [](const FixedEnd& end) { return end.fine.axis != nullptr; };
+    const bool smooth = std::none_of(field.ends.begin(), field.ends.end(), has_kinks);
+    return smooth || near.list.drives == &FixedEnd::fine ? Vertex(squares, waves, best, peak) : peak;
+}
+
+/// The peak around a bin among the sparse frequencies between the bins beside it. Windows overlap by two, so that every
 /// frequency has its neighbours in one of them.
-inline NearPeak Refined(const Field& field, std::size_t cell, int bin, const Scratch::Space& space) {
-    const FineGrid& fine = *field.fine;
-    const int from = bin > 0 ? fine.of_bin[static_cast<std::size_t>(bin - 1)] + 1 : 0;
-    const int to = fine.of_bin[static_cast<std::size_t>(bin + 1)] + (bin == kLastBin ? 1 : 0);
+inline NearPeak SparsePeak(const Field& field, int bin, const Scratch::Space& space) {
+    const FineGrid& grid = *field.grid;
+    const int from = bin > 0 ? grid.sparse_of_bin[static_cast<std::size_t>(bin - 1)] + 1 : 0;
+    const int to = grid.sparse_of_bin[static_cast<std::size_t>(bin + 1)] + (bin == kLastBin ? 1 : 0);
     NearPeak peak;
     for (int first = from; first == from || first + 2 < to; first += kBlock - 2) {
-        const auto start = static_cast<std::size_t>(std::min(first, fine.count() - kBlock));
-        const Near near{bin, field.fine_waves + start, fine.bins.data() + start};
-        const auto drives = [&](const FixedEnd& end) {
-            return NearDrive{end.fine_re + start, end.fine_im + start, Shifted(end.fine_axis, start)};
-        };
-        const NearDrive offset{Shifted(field.offset_fine_re, start), Shifted(field.offset_fine_im, start), nullptr};
-        const NearPeak found = PeakNear(field, cell, near, drives, offset, space);
+        const auto start = static_cast<std::size_t>(std::min(first, grid.sparse_count() - kBlock));
+        const NearPeak found = PeakNear(field, {kSparseList, start, bin}, space);
         if (found.square > peak.square) peak = found;
     }
     return peak;
 }
 
-inline NearPeak NarrowPeak(const Field& field, std::size_t cell, std::size_t block, const Scratch::Space& space) {
-    const NarrowBlock& narrow = field.narrow[block];
-    const std::size_t at = block * 2 * kBlock;
-    const auto drives = [&](const FixedEnd& end) {
-        return NearDrive{end.narrow + at, end.narrow + at + kBlock, Shifted(end.narrow_axis, block * kBlock)};
-    };
-    const NearDrive offset{Shifted(field.offset_narrow, at), Shifted(field.offset_narrow, at + kBlock), nullptr};
-    const Near near{narrow.bin, narrow.waves.data(), narrow.bins.data()};
-    return PeakNear(field, cell, near, drives, offset, space);
+/// The peak around a bin: sparse frequencies first, then the fine ones around the best of them.
+inline NearPeak Refined(const Field& field, std::size_t cell, int bin, Scratch::Space& space) {
+    SetNear(field, cell, bin, space);
+    const NearPeak sparse = SparsePeak(field, bin, space);
+    const FineGrid& grid = *field.grid;
+    const int centre = grid.sparse[sparse.at];
+    if (sparse.at + 1 < grid.sparse.size() && grid.sparse[sparse.at + 1] == centre + 1) return sparse;
+    const auto start = static_cast<std::size_t>(std::clamp(centre - kBlock / 2, 0, grid.count() - kBlock));
+    return PeakNear(field, {kFineList, start, bin}, space);
+}
+
+inline NearPeak NarrowPeak(const Field& field, std::size_t cell, std::size_t block, Scratch::Space& space) {
+    const int bin = field.narrow_bins[block];
+    SetNear(field, cell, bin, space);
+    return PeakNear(field, {kNarrowList, block * kBlock, bin}, space);
 }
 
 inline float WavesOf(const Field& field, int bin) {
@@ -170,27 +221,29 @@ inline float WavesOf(const Field& field, int bin) {
 
 /// A peak found later must be higher by more than rounding, so that flat fields name their lowest frequency.
 inline constexpr float kAbove = 1.00001f;
-/// Most that a peak stands above its bin (2 dB): others that could overtake the best so far are refined too.
-inline constexpr float kUnderRead = 1.6f;
-inline constexpr int kMostRefined = 6;
+/// Most that a peak stands above its bin (3 dB) where the drives do not rise: others that could overtake the best so
+/// far are refined too.
+inline constexpr float kUnderRead = 2.0f;
+inline constexpr int kMostRefined = 12;
 
-/// Takes the largest of the lanes out, with those beside it.
+/// Takes the most promising of the lanes out, with those beside it.
 inline BinPeak TakeLargest(LanePeaks& lanes) {
     BinPeak best;
     for (int i = 0; i < lanes.count; ++i)
-        if (lanes.peaks[i].square > best.square) best = lanes.peaks[i];
+        if (lanes.peaks[i].promise > best.promise) best = lanes.peaks[i];
     for (int i = 0; i < lanes.count; ++i)
-        if (std::abs(lanes.peaks[i].bin - best.bin) <= 1) lanes.peaks[i].square = 0.0f;
+        if (std::abs(lanes.peaks[i].bin - best.bin) <= 1) lanes.peaks[i].promise = 0.0f;
     return best;
 }
 
-inline NearPeak SweptPeak(const Field& field, std::size_t cell, const Scratch::Space& space) {
+inline NearPeak SweptPeak(const Field& field, std::size_t cell, Scratch::Space& space) {
     LanePeaks lanes = LargestBins(field, cell, space);
     NearPeak peak;
     for (int i = 0; i < kMostRefined; ++i) {
         const BinPeak swept = TakeLargest(lanes);
-        if (!(swept.square * kUnderRead > peak.square)) break;
-        if (swept.square > kAbove * peak.square) peak = {swept.square, WavesOf(field, swept.bin)};
+        if (!(swept.promise * kUnderRead > peak.square)) break;
+        const float square = SquareOfBin(field, cell, swept.bin, space);
+        if (square > kAbove * peak.square) peak = {square, WavesOf(field, swept.bin), 0};
         if (!field.refine) break;
         const NearPeak refined = Refined(field, cell, swept.bin, space);
         if (refined.square > kAbove * peak.square) peak = refined;
@@ -198,10 +251,10 @@ inline NearPeak SweptPeak(const Field& field, std::size_t cell, const Scratch::S
     return peak;
 }
 
-inline NearPeak CellPeak(const Field& field, std::size_t cell, const Scratch::Space& space) {
+inline NearPeak CellPeak(const Field& field, std::size_t cell, Scratch::Space& space) {
     NearPeak peak;
     if (field.sweep) peak = SweptPeak(field, cell, space);
-    for (std::size_t block = 0; block < field.narrow.size(); ++block) {
+    for (std::size_t block = 0; block < field.narrow_bins.size(); ++block) {
         const NearPeak narrow = NarrowPeak(field, cell, block, space);
         if (narrow.square > kAbove * peak.square) peak = narrow;
     }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/maps/kernel/rows.h"
 
+#include <tbb/parallel_for.h>
+
 #include <algorithm>
 #include <cmath>
 
@@ -59,18 +61,33 @@ DirectivityRows table_rows(const DirectivityTable& table, const Sweep& sweep) {
     return rows;
 }
 
+/// Sizes of a cap's field at a frequency over its size on axis, by row.
+std::vector<double> cap_sizes(const CapSlice& slice, int last) {
+    std::vector<double> sizes;
+    for (int row = 0; row <= last; ++row) sizes.push_back(std::abs(slice.field(std::cos(kPi * row / last))));
+    return sizes;
+}
+
+/// Row r of the table is row r - 1 of the angle, so that the four rows around any angle are there; beyond 0 and 180
+/// degrees the field is that of the mirrored angle.
 DirectivityRows cap_rows(const CapOnSphere& cap, const Sweep& sweep, double speed) {
     DirectivityRows rows = radial(sweep, kCapRowsPerDegree);
-    rows.is_cap = true;
-    rows.raw = rows.low;
-    for_each_frequency(sweep, sweep.octaves, [&](double hz, std::size_t place) {
-        const CapSlice slice(cap, 2.0 * kPi * hz / speed);
-        const double axis = slice.size_on_axis();
-        std::vector<double> sizes;
-        for (int row = 0; row <= rows.low.last; ++row)
-            sizes.push_back(std::abs(slice.field(std::cos(kPi * row / rows.low.last))));
-        fill_rows(rows.low, place, [&](int row) { return std::min(1.0, sizes[static_cast<std::size_t>(row)]); });
-        fill_rows(rows.raw, place, [&](int row) { return axis * sizes[static_cast<std::size_t>(row)]; });
+    rows.kind = DirectivityRows::Kind::cap;
+    const int last = rows.low.last;
+    rows.low = empty_rows(sweep, sweep.octaves, last + 2);
+    rows.low.last = last;
+    rows.axis.resize(static_cast<std::size_t>(sweep.blocks() * kBlock));
+    std::vector<std::pair<double, std::size_t>> work;
+    for_each_frequency(sweep, sweep.octaves, [&](double hz, std::size_t place) { work.emplace_back(hz, place); });
+    tbb::parallel_for(std::size_t{0}, work.size(), [&](std::size_t i) {
+        const CapSlice slice(cap, 2.0 * kPi * work[i].first / speed);
+        const std::vector<double> sizes = cap_sizes(slice, last);
+        rows.axis[work[i].second] = static_cast<float>(slice.size_on_axis());
+        for (int row = -1; row <= last + 2; ++row) {
+            const int mirrored = row > last ? 2 * last - row : std::abs(row);
+            rows.low.data[static_cast<std::size_t>((row + 1) * rows.low.row_floats) + work[i].second] =
+                static_cast<float>(sizes[static_cast<std::size_t>(mirrored)]);
+        }
     });
     return rows;
 }

@@ -14,7 +14,7 @@ namespace howlmap::maps {
 
 /// Rows of numbers over frequency: one a step of some coordinate. By row, column, octave, lane.
 struct Rows {
-    int last = 0;           ///< coordinate of the last row; one more follows, so that the row after it can be read
+    int last = 0;           ///< coordinate of the last row; more follow, so that the rows after it can be read
     int octaves = 0;        ///< lowest octaves that they hold
     int row_floats = 0;     ///< distance between two rows
     int column_floats = 0;  ///< distance between two columns within a row
@@ -23,17 +23,19 @@ struct Rows {
 
 /// Directivity of one kind of loudspeaker (or measured pattern of a receiver) over direction and frequency.
 ///
-/// same: 1 everywhere. radial: rows over the angle off axis. coverage: the gain is exp(depth (exp(decay q) - 1)) with
-/// q = X A(f) + Y B(f), where X and Y are squares of the angle off axis as a share of the half-angles, split by the
-/// turn about the axis, and A = min(1, f / fH)^2, B = min(1, f / fV)^2. Below both control frequencies q is a function
-/// of one coordinate (rows), above both it does not depend on frequency (worked out directly). Between them every block
-/// of 16 frequencies has nodes over its own coordinate, q at its middle, and over the share of X in it.
+/// same: 1 everywhere. radial: rows over the angle off axis, linear between them. cap: the same for a cap on a sphere,
+/// whose lobes are round: the cubic through four rows, then held at 1. coverage: the gain is exp(depth (exp(decay q) -
+/// 1)) with q = X A(f) + Y B(f), where X and Y are squares of the angle off axis as a share of the half-angles, split
+/// by the turn about the axis, and A = min(1, f / fH)^2, B = min(1, f / fV)^2. Below both control frequencies q is a
+/// function of one coordinate (rows), above both it does not depend on frequency (worked out directly). Between them
+/// every block of 16 frequencies has nodes over its own coordinate, q at its middle, and over the share of X in it.
 struct DirectivityRows {
-    enum class Kind { same, radial, coverage };
+    enum class Kind { same, radial, cap, coverage };
     Kind kind = Kind::same;
 
-    Rows low;                      ///< radial: all octaves; coverage: those below control
-    float rows_per_radian = 0.0f;  ///< radial
+    Rows low;                      ///< radial, cap: all octaves; coverage: those below control
+    float rows_per_radian = 0.0f;  ///< radial, cap
+    Floats axis;                   ///< cap: size on axis by bin, by which its rows are divided
 
     float across = 0.0f, above = 0.0f;          ///< coverage: (2 / H)^2 and (2 / V)^2, 1 / rad^2
     float depth = 0.0f, decay = 0.0f;           ///< coverage
@@ -48,9 +50,6 @@ struct DirectivityRows {
     Floats nodes;  ///< by octave - low.octaves, column, share, coordinate, (value, slope, slope by share), lane
 
     Floats control;  ///< coverage over bands: by column, (A, B), lane
-
-    bool is_cap = false;  ///< cap on a sphere: `raw` is its field before division by the value on axis
-    Rows raw;
 
     int node_floats() const { return 3 * kBlock; }
     int block_floats() const { return (last_node + 1) * kShareNodes * node_floats(); }
@@ -69,7 +68,7 @@ inline constexpr OctaveSplit kSplits[] = {{5, 6}, {5, 7}, {4, 6}, {4, 7}, {4, 8}
 
 /// Given: the sweep (swept frequencies or bands), speed of sound in m/s.
 DirectivityRows directivity_rows(const Directivity& directivity, const Sweep& sweep, double speed);
-/// 1 / the value on axis of a cap on a sphere that `raw` is to be multiplied by, at frequencies in Hz.
+/// 1 / the size on axis of a cap on a sphere, at frequencies in Hz.
 Floats cap_axis(const CapOnSphere& cap, const std::vector<double>& hz, double speed);
 /// Rows of a receiver's measured pattern; `same` for first-order ones, which do not depend on frequency.
 DirectivityRows pattern_rows(const ReceiverPattern& pattern, const Sweep& sweep);

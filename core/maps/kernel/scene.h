@@ -25,6 +25,19 @@ struct Image {
     double plane = 0.0;
 };
 
+/// Drives, or a constant part, at a list of frequencies; null: none.
+struct Samples {
+    const float* re = nullptr;
+    const float* im = nullptr;
+    const float* axis = nullptr;  ///< cap on a sphere: 1 / its value on axis
+};
+
+/// A list of frequencies.
+struct Places {
+    const float* waves = nullptr;  ///< f / c, 1/m
+    const float* bins = nullptr;   ///< place in bins
+};
+
 /// What stays where it is while the other end stands at the cells: a loudspeaker (cells hear) or a receiver (cells
 /// sound).
 struct FixedEnd {
@@ -38,18 +51,7 @@ struct FixedEnd {
     float first_order = 1.0f;                      ///< a of the receiver
 
     const float* weights = nullptr;  ///< by column, octave, (re, im), lane: drive of this end, halved
-    const float* fine_re = nullptr;  ///< at the fine frequencies, halved
-    const float* fine_im = nullptr;
-    const float* narrow = nullptr;       ///< by narrow block, (re, im), lane: halved
-    const float* fine_axis = nullptr;    ///< cap on a sphere: 1 / its value on axis at the fine frequencies; else null
-    const float* narrow_axis = nullptr;  ///< the same by narrow block, lane
-};
-
-/// 16 frequencies close to each other that the sweep may step over.
-struct NarrowBlock {
-    int bin = 0;                                  ///< the swept bin nearest to them
-    alignas(64) std::array<float, kBlock> waves;  ///< f / c, 1/m
-    alignas(64) std::array<float, kBlock> bins;   ///< place in bins
+    Samples sparse, fine, narrow;    ///< the same at the listed frequencies, halved
 };
 
 /// What is at the cells: a receiver, or a loudspeaker.
@@ -68,15 +70,15 @@ struct Field {
     const AirRows* air = nullptr;                          ///< for kSwept
     std::array<float, kBinsPerOctave> base_waves{};        ///< f / c of the lowest octave's bins, 1/m
     std::array<bool, kColumns> columns{true, true, true};  ///< columns that hold wanted frequencies
-    const FineGrid* fine = nullptr;
-    const float* fine_waves = nullptr;  ///< f / c of the fine frequencies
-    std::vector<NarrowBlock> narrow;
+    const float* rise = nullptr;  ///< by column, octave, lane: how far the drives rise around a bin, squared; null: 1
+    const FineGrid* grid = nullptr;
+    Places sparse, fine, narrow;    ///< narrow: blocks of 16 frequencies that the fine ones may step over
+    std::vector<int> narrow_bins;   ///< the swept bin nearest to each block
     bool sweep = true;              ///< false: the narrow blocks alone
     bool refine = true;             ///< look around the peak at the fine frequencies
     const float* offset = nullptr;  ///< constant part of the field, laid out like weights; null: none
-    const float* offset_fine_re = nullptr;
-    const float* offset_fine_im = nullptr;
-    const float* offset_narrow = nullptr;
+    Samples offset_sparse, offset_fine, offset_narrow;
+    const Field* divisor = nullptr;  ///< this field is divided by it: the same ends with other drives
 };
 
 /// Largest squared magnitude of a field at a cell, and where: f / c in 1/m.

@@ -27,12 +27,13 @@ inline constexpr int kPasses = 2;
 #endif
 inline constexpr int kOctavesAPass = kOctavesSwept / kPasses;
 
-/// What is known of an end at compile time: octaves whose directivity lies in rows, octaves from there on in nodes, and
-/// whether the receiver has a measured pattern. Above both the directivity is one number.
-template <int RowOctaves, int NodeOctaves, bool Pattern>
+/// What is known of an end at compile time: octaves whose directivity lies in rows, octaves from there on in nodes,
+/// whether the receiver has a measured pattern, and whether it is a cap on a sphere. Above both the directivity is one
+/// number.
+template <int RowOctaves, int NodeOctaves, bool Pattern, bool Cap>
 struct Shape {
     static constexpr int kRows = RowOctaves, kNodes = NodeOctaves;
-    static constexpr bool kPattern = Pattern;
+    static constexpr bool kPattern = Pattern, kCap = Cap;
 };
 
 /// Octaves in which the nearest air row will do: below 1.3 kHz air takes less than 0.02 dB/m, so that half a row is far
@@ -65,11 +66,11 @@ HWY_INLINE Phasor PhasorOf(V metres, V metres_rest, V waves) {
 
 /// A path as one cell sees it.
 struct PathRows {
-    const float *low, *low_next, *nodes, *air, *air_next, *near, *pattern, *pattern_next;
+    const float *low, *low_next, *low_third, *low_fourth, *nodes, *air, *air_next, *near, *pattern, *pattern_next;
     const float* middle;            // factors of the first block's nodes
     const std::int32_t* middle_at;  // offset of the first block's nodes
     std::size_t block_floats;       // distance from one octave's nodes to the next one's
-    V low_share[2], gain, high[2], air_share[2], pattern_share[2];
+    V low_share[4], gain, high[2], air_share[2], pattern_share[2];
 };
 
 template <class S>
@@ -82,6 +83,12 @@ HWY_INLINE PathRows RowsOf(const FixedEnd& end, const AirRows& air, const Terms&
     if constexpr (S::kRows > 0) {
         p.low = rows.low.data.data() + t.low_at[image][cell] + column * rows.low.column_floats + lane;
         p.low_next = p.low + rows.low.row_floats;
+    }
+    if constexpr (S::kCap) {
+        p.low_third = p.low_next + rows.low.row_floats;
+        p.low_fourth = p.low_third + rows.low.row_floats;
+        for (int k = 2; k < 4; ++k) p.low_share[k] = Number(t.low[k][image][cell]);
+        p.gain = Number(t.gain[image][cell]);
     }
     if constexpr (S::kNodes > S::kRows) {
         p.nodes = rows.nodes.data() + static_cast<std::size_t>(column * rows.block_floats()) + lane;
@@ -109,6 +116,15 @@ HWY_INLINE V Mixed(const float* a, const float* b, const V* shares) {
     return hn::MulAdd(shares[1], hn::Load(f, b), hn::Mul(shares[0], hn::Load(f, a)));
 }
 
+/// Directivity and gain of a cap on a sphere in one octave.
+HWY_INLINE V CapValue(const PathRows& p, int at) {
+    const F f;
+    V value = Mixed(p.low + at, p.low_next + at, p.low_share);
+    value = hn::MulAdd(p.low_share[2], hn::Load(f, p.low_third + at), value);
+    value = hn::MulAdd(p.low_share[3], hn::Load(f, p.low_fourth + at), value);
+    return hn::Mul(p.gain, hn::Min(value, Number(1.0f)));
+}
+
 /// Directivity and gain of a path in one octave between the control frequencies.
 template <class S, int Octave>
 HWY_INLINE V NodeValue(const PathRows& p) {
@@ -129,7 +145,9 @@ HWY_INLINE V Amplitude(const PathRows& p) {
     constexpr int at = Octave * kBlock;
     V amplitude;
     if constexpr (Octave < S::kNodes) {
-        if constexpr (Octave < S::kRows)
+        if constexpr (S::kCap)
+            amplitude = CapValue(p, at);
+        else if constexpr (Octave < S::kRows)
             amplitude = Mixed(p.low + at, p.low_next + at, p.low_share);
         else
             amplitude = NodeValue<S, Octave>(p);
@@ -222,10 +240,10 @@ HWY_INLINE void SweepColumns(const Field& field, const FixedEnd& end, const Term
     }
 }
 
-template <int RowOctaves, int NodeOctaves, bool Pattern>
+template <int RowOctaves, int NodeOctaves, bool Pattern, bool Cap = false>
 HWY_NOINLINE void SweepEnd(const Field& field, const FixedEnd& end, const Terms& t, const Tile& tile, bool begin,
                            Scratch::Space& space) {
-    using S = Shape<RowOctaves, NodeOctaves, Pattern>;
+    using S = Shape<RowOctaves, NodeOctaves, Pattern, Cap>;
     if (begin)
         SweepColumns<S, true>(field, end, t, tile, space);
     else
@@ -248,6 +266,7 @@ template <bool Pattern>
 SweepFunction SweepFor(const DirectivityRows& rows) {
     if (rows.kind == DirectivityRows::Kind::same) return SweepEnd<0, 0, Pattern>;
     if (rows.kind == DirectivityRows::Kind::radial) return SweepEnd<kOctavesSwept, kOctavesSwept, Pattern>;
+    if (rows.kind == DirectivityRows::Kind::cap) return SweepEnd<kOctavesSwept, kOctavesSwept, Pattern, true>;
     return CoverageSweep<Pattern>(std::make_index_sequence<std::size(kSplits)>(), rows);
 }
 

@@ -17,7 +17,7 @@ struct Terms {
     using Offsets = std::int32_t[kTile];
     alignas(64) Row metres[kVias], metres_rest[kVias];  ///< distance as the sum of two numbers
     alignas(64) Row gain[kVias];    ///< what does not depend on frequency: pattern and 1 / r; 0 where there is no image
-    alignas(64) Row low[2][kVias];  ///< factors of the two directivity rows
+    alignas(64) Row low[4][kVias];  ///< factors of the directivity rows: two with the gain, or a cap's four without
     alignas(64) Row squares[2][kVias];           ///< X and Y of a coverage pattern
     alignas(64) Row middle[kMiddles][3][kVias];  ///< factors of the nodes of each block between the control frequencies
     alignas(64) Row high[2][kVias];              ///< factors of the two air rows where directivity is one number
@@ -25,6 +25,13 @@ struct Terms {
     alignas(64) Row pattern[2][kVias];
     alignas(64) Offsets low_at[kVias], air_at[kVias], near_at[kVias], pattern_at[kVias];
     alignas(64) Offsets middle_at[kMiddles][kVias];
+};
+
+/// A path near one bin, for the search between the bins.
+struct NearPath {
+    float metres, metres_rest;
+    float middle, below, above;  ///< amplitude there and its slopes to both sides, by bin; without a cap's directivity
+    float cap[5];                ///< polynomial of a cap's field over the bins from there on
 };
 
 /// Axes of what is at the cells of a tile.
@@ -35,6 +42,8 @@ struct CellAxes {
 struct Scratch::Space {
     std::vector<Terms, LineAllocator<Terms>> terms;  ///< one an end
     CellAxes axes;
+    std::vector<NearPath> near;                      ///< by end and image: kVias an end
+    Floats divisors;                                 ///< the same of the field that divides, when there is one
     Floats totals;                                   ///< by column, cell, octave, (re, im), lane
     alignas(64) float saved[kVias][2][kBlock];       ///< phasors between two passes over the octaves
     alignas(64) float unit[3][kTile], there[kTile];  ///< direction to the cell; 1 where the image exists

@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Butterworth: magnitude 1 / sqrt(1 + u^2n) (S. Butterworth 1930). Peaking: R. Bristow-Johnson, Audio EQ Cookbook.
+#include <cmath>
+
+#include "core/loop/chain.h"
+#include "core/units/bands.h"
+#include "core/units/level.h"
+#include "tests/support/registry.h"
+
+using namespace howlmap;
+
+class Filters : public QObject {
+    Q_OBJECT
+  private slots:
+    void butterworth_magnitudes_of_every_order() {
+        for (int order = 1; order <= 8; ++order) {
+            Filter high, low;
+            high.append(butterworth_high_pass(200.0, order));
+            low.append(butterworth_low_pass(200.0, order));
+            for (const double hz : {20.0, 100.0, 200.0, 333.0, 4000.0}) {
+                const double u = std::pow(hz / 200.0, order);
+                QVERIFY(std::abs(low.magnitude(hz) * std::sqrt(1.0 + u * u) - 1.0) < 1e-12);
+                QVERIFY(std::abs(high.magnitude(hz) * std::sqrt(1.0 + 1.0 / (u * u)) - 1.0) < 1e-9);
+            }
+            // Section by section the phase at the corner is n / 8 turns, ahead or behind, however large n.
+            QVERIFY(std::abs(high.section_turns(200.0) - order / 8.0) < 1e-12);
+            QVERIFY(std::abs(low.section_turns(200.0) + order / 8.0) < 1e-12);
+            QVERIFY(std::abs(std::remainder(std::arg(high.at(90.0)) / (2.0 * kPi) - high.section_turns(90.0), 1.0)) <
+                    1e-12);
+        }
+    }
+    void peaking_gain_and_bandwidth() {
+        for (const double db : {-12.0, -3.0, 6.0}) {
+            const Section peak = peaking(500.0, 2.0, db);
+            QVERIFY(std::abs(ratio_to_db(std::abs(peak.at(500.0))) - db) < 1e-9);
+            QVERIFY(std::abs(std::arg(peak.at(500.0))) < 1e-12);
+            // Bandwidth between the points of half the gain: f2 - f1 = f0 / Q with f1 f2 = f0^2.
+            const double half = 500.0 / 4.0, edge = half + std::sqrt(half * half + 500.0 * 500.0);
+            QVERIFY(std::abs(ratio_to_db(std::abs(peak.at(edge))) - db / 2.0) < 1e-9);
+            // A cut is the inverse of the same boost.
+            QVERIFY(std::abs(peak.at(700.0) * peaking(500.0, 2.0, -db).at(700.0) - 1.0) < 1e-12);
+        }
+        QVERIFY(std::abs(kGraphicBandQ - std::sqrt(std::cbrt(2.0)) / (std::cbrt(2.0) - 1.0)) < 5e-4);
+    }
+    void a_mix_is_the_product_of_its_parts() {
+        Mix mix;
+        mix.high_pass = HighPass{80.0, 3, {}};
+        mix.graphic_eq = {{17, -6.0}, {20, 0.0}};
+        mix.notches = {{1200.0, 10.0, -9.0, {}}};
+        mix.polarity = Polarity::inverted;
+        mix.delay_ms = 2.0;
+        const double hz = 937.0;
+        Complex expected =
+            -std::polar(1.0, -2.0 * kPi * hz * 0.002) * graphic_band(17, -6.0).at(hz) * peaking(1200, 10, -9).at(hz);
+        for (const Section& section : butterworth_high_pass(80.0, 3)) expected *= section.at(hz);
+        QVERIFY(std::abs(mix_chain(mix).at(hz) - expected) < 1e-12);
+        QVERIFY(mix_chain(mix).inverted());
+    }
+    void loudspeaker_trim_table_polarity_delay() {
+        Loudspeaker unit;
+        unit.trim_db = -3.0;
+        unit.delay_ms = 1.5;
+        unit.polarity = Polarity::inverted;
+        unit.response.table = {{100.0, 0.0, {}}, {1000.0, -10.0, {}}};
+        const double hz = std::sqrt(1e5);
+        const Complex expected = -std::polar(db_to_ratio(-8.0), -2.0 * kPi * hz * 0.0015);
+        QVERIFY(std::abs(loudspeaker_response(unit).at(hz) - expected) < 1e-12);
+        QVERIFY(std::abs(loudspeaker_response(unit).magnitude(50.0) - db_to_ratio(-3.0)) < 1e-12);
+        QVERIFY(std::abs(loudspeaker_response(unit).magnitude(5000.0) - db_to_ratio(-13.0)) < 1e-12);
+    }
+    void a_body_is_a_bank_of_resonances() {
+        Pickup pickup;
+        pickup.isolation_db = 20.0;
+        pickup.baseline_db = -12.0;
+        pickup.modes = {{100.0, 20.0, 6.0, true, "", {}}};
+        // At its centre a mode is 1 in phase: 10^(gain/20) over the baseline.
+        const double open = db_to_ratio(-20.0) * (db_to_ratio(-12.0) + db_to_ratio(6.0));
+        QVERIFY(std::abs(body_bank(pickup).at(100.0) - open) < 1e-12);
+        pickup.holes_covered = true;
+        const double covered = db_to_ratio(-20.0) * (db_to_ratio(-12.0) + db_to_ratio(-4.0));
+        QVERIFY(std::abs(body_bank(pickup).at(100.0) - covered) < 1e-12);
+        QCOMPARE(body_bank(pickup).modes[0].q, 10.0);
+        pickup.modes[0].air = false;
+        QVERIFY(std::abs(body_bank(pickup).at(100.0) - open) < 1e-12);
+        // Half the bandwidth off: (j u/Q) / (1 - u^2 + j u/Q) has half the power.
+        pickup.baseline_db = -400.0;
+        const double u = (0.05 + std::sqrt(0.0025 + 4.0)) / 2.0;
+        QVERIFY(std::abs(std::abs(body_bank(pickup).at(100.0 * u)) - db_to_ratio(-14.0) / std::sqrt(2.0)) < 1e-9);
+    }
+    void a_cupped_microphone_has_a_peak() {
+        Input input;
+        std::get<Microphone>(input.transducer).cupped = true;
+        QVERIFY(std::abs(ratio_to_db(std::abs(InputResponse(input).at(1600.0))) - 5.0) < 1e-9);
+        QCOMPARE(send_gain(100.0, 94.0), db_to_ratio(6.0));
+    }
+};
+HOWLMAP_TEST(Filters)
+#include "test_filters.moc"

@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The engine that a window draws from: the same numbers as a map from scratch, coarse before fine, nothing done twice,
+// cancelled when asked.
+#include <cmath>
+#include <thread>
+
+#include "core/loop/loop_model.h"
+#include "core/maps/maps.h"
+#include "tests/support/random_show.h"
+#include "tests/support/registry.h"
+
+using namespace howlmap;
+using namespace howlmap::test;
+
+namespace {
+bool same_numbers(const MapGrid& a, const MapGrid& b) {
+    const auto same = [](const std::vector<float>& x, const std::vector<float>& y) {
+        return std::equal(x.begin(), x.end(), y.begin(), y.end(),
+                          [](float p, float q) { return p == q || (std::isnan(p) && std::isnan(q)); });
+    };
+    return a.columns == b.columns && a.rows == b.rows && a.first_column == b.first_column &&
+           a.first_row == b.first_row && a.step == b.step && a.unit == b.unit && a.inside == b.inside &&
+           a.unstable_without == b.unstable_without && a.silent == b.silent && same(a.value, b.value) &&
+           same(a.worst_hz, b.worst_hz);
+}
+
+Show quiet(std::uint64_t seed) {
+    Show show = random_show(seed, stage_like());
+    for (Mix& mix : show.mixes)
+        for (Send& send : mix.sends) send.level_db = std::min(send.level_db, 65.0);
+    return show;
+}
+
+std::string heard_input(const Show& show) {
+    const LoopModel model(show);
+    return model.empty() ? "" : show.inputs[static_cast<std::size_t>(model.inputs().front().index)].id;
+}
+}  // namespace
+
+class Engine : public QObject {
+    Q_OBJECT
+  private slots:
+    void same_numbers_as_from_scratch_while_things_move() {
+        for (const std::uint64_t seed : {3, 7, 11}) {
+            Show show = quiet(seed);
+            MapEngine engine;
+            for (int step = 0; step < 4; ++step) {
+                show.loudspeakers[0].position.x += 0.05;
+                if (step == 2) show.loudspeakers.back().aim.yaw_deg += 10.0;
+                if (step == 3) show.air.temperature_c += 5.0;
+                for (const MapRequest& request : {MapRequest{MapKind::feedback, heard_input(show), {.step = 0.25}},
+                                                  MapRequest{MapKind::level, show.mixes[0].id, {.step = 0.25}},
+                                                  MapRequest{MapKind::wash, "", {.step = 0.5}}}) {
+                    if (request.kind == MapKind::feedback && request.id.empty()) continue;
+                    const auto kept = engine.update(show, request);
+                    const auto scratch = make_map(show, request);
+                    QVERIFY(kept && scratch);
+                    QVERIFY(same_numbers(**kept, *scratch));
+                }
+            }
+        }
+    }
+    void coarse_first_and_nearly_the_same_numbers() {
+        const Show show = quiet(7);
+        std::vector<MapEngine::Shown> told;
+        MapEngine engine;
+        const auto last = engine.update(show, {MapKind::feedback, heard_input(show), {.step = 0.1}}, {},
+                                        [&](const auto& grid) { told.push_back(grid); });
+        QVERIFY(last);
+        QCOMPARE(told.size(), std::size_t{2});
+        QCOMPARE(told[1], *last);
+        QVERIFY(std::abs(told[0]->step - 0.4) < 1e-12);
+        // The first look may step over the top of a peak, never see one that is not there.
+        int cells = 0, far = 0;
+        for (int row = 0; row < told[0]->rows; ++row)
+            for (int column = 0; column < told[0]->columns; ++column) {
+                const auto fine = cell_at(*told[1], {told[0]->x(column), told[0]->y(row)});
+                if (!told[0]->inside[told[0]->index(column, row)]) continue;
+                QVERIFY(fine);
+                const float under_read = told[0]->value[told[0]->index(column, row)] - told[1]->value[*fine];
+                QVERIFY(under_read > -0.02f);
+                far += under_read > 1.0f;
+                ++cells;
+            }
+        QVERIFY(cells > 100);
+        QVERIFY(far * 20 < cells);
+    }
+    void nothing_is_drawn_twice() {
+        Show show = quiet(7);
+        MapEngine engine;
+        const MapRequest request{MapKind::feedback, heard_input(show), {.step = 0.25}};
+        const auto first = engine.update(show, request);
+        show.title = "another";
+        show.loudspeakers[0].name = "called otherwise";
+        show.marks.push_back({});
+        const auto again = engine.update(show, request);
+        QVERIFY(first && again);
+        QCOMPARE(again->get(), first->get());
+        show.loudspeakers[0].trim_db += 1.0;
+        const auto louder = engine.update(show, request);
+        QVERIFY(louder && louder->get() != first->get());
+    }
+    void cancelled_when_asked() {
+        const Show show = quiet(7);
+        for (const MapRequest& request : {MapRequest{MapKind::feedback, heard_input(show), {.step = 0.02}},
+                                          MapRequest{MapKind::level, show.mixes[0].id, {.step = 0.02}}}) {
+            std::stop_source stop;
+            MapEngine engine;
+            std::atomic<int> reports{0};
+            Job job{stop.get_token(), [&](double fraction) {
+                        QVERIFY(fraction >= 0.0 && fraction <= 1.0);
+                        if (++reports == 3) stop.request_stop();
+                    }};
+            const auto map = engine.update(show, request, job);
+            QVERIFY2(reports >= 3, qPrintable(QString("%1 reports").arg(reports.load())));
+            QVERIFY(!map && map.error().reason == MapError::Reason::cancelled);
+            QVERIFY(!make_map(show, request, {stop.get_token(), {}}));
+        }
+    }
+    void refusals_come_through() {
+        MapEngine engine;
+        const auto map = engine.update(quiet(7), {MapKind::feedback, "nothing", {}});
+        QVERIFY(!map && map.error().reason == MapError::Reason::unknown_id);
+    }
+};
+
+HOWLMAP_TEST(Engine)
+#include "test_engine.moc"
