@@ -7,6 +7,7 @@
 #include "core/loop/blocks/block_model.h"
 #include "core/loop/blocks/block_spectrum.h"
 #include "core/loop/blocks/interval_bounds.h"
+#include "core/loop/blocks/quick_field.h"
 #include "core/loop/crossings.h"
 #include "core/loop/locus_step.h"
 #include "core/loop/tolerance.h"
@@ -25,9 +26,8 @@ class BlockScan {
     struct Found {
         double hz = 0.0, size = 0.0;
     };
-    void visit(std::size_t block, const IntervalBounds::Entry& interval);
     void survey(std::size_t part);
-    void fill_spectrum(const Block& block, const ChainValues& chains, BlockSpectrum& spectrum);
+    bool fill_spectrum(const Block& block, const ChainValues& chains, int depth);
     void scan(const Block& block, const ChainValues& chains, int depth);
     bool may_cross(const BlockSpectrum& spectrum, const StepSpan& span, std::size_t point) const;
     void look_between(const Block& block, const BlockSpectrum& spectrum, std::size_t point, int depth);
@@ -36,6 +36,7 @@ class BlockScan {
     Stance stance_;
     Wiring wiring_;
     Placement placement_;
+    QuickField quick_;
     IntervalBounds bounds_;
     std::vector<IntervalBounds::Entry> intervals_;
     std::vector<Lanes> h_, scratch_;
