@@ -92,8 +92,8 @@ namespace {
 /// Margins of all draws that have none yet; those above a limit stay without. On all cores.
 class DrawRun {
   public:
-    DrawRun(const Show& show, const Job& job)
-        : shared_(show, Purpose::draws), job_(job), margins_(static_cast<std::size_t>(show.tolerance.draws)) {}
+    DrawRun(const Show& show, int draws, const Job& job)
+        : shared_(show, Purpose::draws), job_(job), margins_(static_cast<std::size_t>(draws)) {}
 
     /// Crossings of loop gains above `least`.
     void run(double least) {
@@ -120,15 +120,21 @@ class DrawRun {
 }  // namespace
 
 std::optional<ToleranceFigures> tolerance_figures(const Show& show, const Job& job) {
-    DrawRun draws(show, job);
+    DrawRun draws(show, show.tolerance.draws, job);
     draws.run(kLeastLoop);
     if (job.cancelled()) return std::nullopt;
     return figures_of(draws.margins(), show.tolerance.seed);
 }
 
+std::vector<std::optional<DrawnMargin>> drawn_margins(const Show& show, int draws, const Job& job) {
+    DrawRun run(show, draws, job);
+    run.run(kLeastLoop);
+    return run.margins();
+}
+
 std::optional<CountOn> margin_to_count_on(const Show& show, double likely_db, const Job& job) {
     constexpr double kFurtherDb = 2.0;
-    DrawRun draws(show, job);
+    DrawRun draws(show, show.tolerance.draws, job);
     // Both order statistics that the percentile lies between.
     const std::size_t needed = std::min(draws.margins().size(), (draws.margins().size() - 1) / 20 + 2);
     double least = std::max(kLeastLoop, db_to_ratio(-likely_db));

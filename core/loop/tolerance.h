@@ -31,6 +31,10 @@ struct CountOn {
 /// how good a guess it is. Absent when cancelled.
 std::optional<CountOn> margin_to_count_on(const Show& show, double likely_db, const Job& job = {});
 
+/// Margins of the first draws of a show, as many as there are or 0, on all cores; those without a loop are absent. Any
+/// values when cancelled.
+std::vector<std::optional<DrawnMargin>> drawn_margins(const Show& show, int draws, const Job& job = {});
+
 /// The figures from margins of all draws; a draw without one counts as infinite.
 ToleranceFigures figures_of(const std::vector<std::optional<DrawnMargin>>& margins, std::uint64_t seed);
 
