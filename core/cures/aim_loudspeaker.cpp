@@ -36,7 +36,7 @@ Proposals aim_loudspeaker(const Situation& now, std::size_t index) {
     cure.objects = {loudspeaker.id};
     cure.slot = "place:" + loudspeaker.id;
     cure.edit = edit(best);
-    cure.instruction = words("Turn {} {}.", name(loudspeaker), turn);
+    cure.instruction = words("Turn {} by {}.", name(loudspeaker), turn);
     cure.buys = words("It sends less towards the microphones for what it sends to the ear.");
     cure.movement_m = turn_metres(loudspeaker.aim, best);
     return {cure};

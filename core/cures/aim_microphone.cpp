@@ -47,7 +47,7 @@ Proposals aim_microphone(const Situation& now, std::size_t index) {
     cure.objects = {input.id};
     cure.slot = "aim:" + input.id;
     cure.edit = aim_edit(index, best, source);
-    cure.instruction = words("Turn the microphone of {} {}.", name(input), turn_words(input.aim, best));
+    cure.instruction = words("Turn the microphone of {} by {}.", name(input), turn_words(input.aim, best));
     cure.buys = words("The loudspeakers come to lie where it hears least.");
     cure.movement_m = turn_metres(input.aim, best);
     return {cure};

@@ -39,12 +39,15 @@ double Analyst::screened_db(const Show& show) { return screened(show).margin_db;
 
 Analyst::Screened Analyst::screened(const Show& show) {
     if (const Screened* known = find(screened_, show)) return *known;
-    Show few = show;
-    few.tolerance.draws = std::min(few.tolerance.draws, kScreeningDraws);
-    const auto draws = tolerance_figures(few, job_);
-    if (!draws || !draws->margin_p05_db) return {kNoLoopDb, kNoLoopDb};
-    const double p05 = *draws->margin_p05_db, p50 = draws->margin_p50_db.value_or(p05);
-    const Screened screened{p05, p05 + kLikely * (p50 - p05)};
+    Screened screened;
+    screened.draws = drawn_margins(show, std::min(show.tolerance.draws, kScreeningDraws), job_);
+    const ToleranceFigures figures = figures_of(screened.draws, show.tolerance.seed);
+    if (job_.cancelled()) return {};
+    if (figures.margin_p05_db) {
+        const double p05 = *figures.margin_p05_db, p50 = figures.margin_p50_db.value_or(p05);
+        screened.margin_db = p05;
+        screened.likely_db = p05 + kLikely * (p50 - p05);
+    }
     screened_.emplace_back(show, screened);
     return screened;
 }

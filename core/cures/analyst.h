@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/cures/cures.h"
+#include "core/loop/tolerance.h"
 
 namespace howlmap::cures {
 
@@ -28,10 +29,14 @@ class Analyst {
     /// cancelled.
     double screened_db(const Show& show);
 
+    /// Margins of those draws. Any values when cancelled.
+    std::vector<std::optional<DrawnMargin>> few_draws(const Show& show) { return screened(show).draws; }
+
   private:
     struct Screened {
         double margin_db = kNoLoopDb;
         double likely_db = kNoLoopDb;  ///< somewhat more than 5 draws of 100 fall below it
+        std::vector<std::optional<DrawnMargin>> draws;
     };
     Screened screened(const Show& show);
 

@@ -94,7 +94,7 @@ Proposals change_pattern(const Situation& now, std::size_t index) {
     const std::string turn = turn_words(input.aim, best_aim);
     cure.instruction = turn.empty()
                            ? words("Give {} {} microphone.", name(input), pattern_words(best))
-                           : words("Give {} {} microphone and turn it {}.", name(input), pattern_words(best), turn);
+                           : words("Give {} {} microphone and turn it by {}.", name(input), pattern_words(best), turn);
     const double null_deg =
         first_order_a(best) <= 0.5 ? degrees(std::acos(-first_order_a(best) / (1.0 - first_order_a(best)))) : 180.0;
     cure.buys = words("It hears least {:.0f} deg off its front.", null_deg);

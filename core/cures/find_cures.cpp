@@ -10,8 +10,8 @@
 
 namespace howlmap {
 namespace {
-constexpr double kLeastGainDb = 0.05;  // what gains less is no cure
-constexpr double kSame = 0.01;         // scores closer than this are a tie
+constexpr double kLeastGainDb = 0.2;  // what gains less is no cure
+constexpr double kSame = 0.01;        // scores closer than this are a tie
 
 /// Ranking: most decibels to count on for tone and trouble; ties by least movement.
 bool ranks_before(const Cure& a, const Cure& b) {

@@ -28,9 +28,7 @@ std::string settings(const Situation& now, const BandCuts& cuts) {
 }
 }  // namespace
 
-Proposals graphic_bands(const Situation& now) {
-    const BandCuts cuts = smallest_cuts(now, now.needed_db);
-    if (cuts.empty()) return {};
+Candidate band_cure(const Situation& now, const BandCuts& cuts) {
     Candidate cure;
     cure.kind = CureKind::graphic_bands;
     cure.key = "all";
@@ -40,8 +38,16 @@ Proposals graphic_bands(const Situation& now) {
     cure.slot = "graphic_bands";
     cure.edit = [cuts](Show& show) { apply_cuts(show, cuts); };
     cure.instruction = words("Set the graphic equaliser of {}.", settings(now, cuts));
-    cure.buys = words("The smallest cuts that reach it; {} faders move and the rest stays flat.", cuts.size());
-    return {cure};
+    cure.buys = cuts.size() == 1
+                    ? words("The smallest cut that buys it; every other fader stays.")
+                    : words("The smallest cuts that buy it: {} faders move, every other stays.", cuts.size());
+    return cure;
+}
+
+Proposals graphic_bands(const Situation& now) {
+    const BandCuts cuts = smallest_cuts(now, now.needed_db);
+    if (cuts.empty()) return {};
+    return {band_cure(now, cuts)};
 }
 
 }  // namespace howlmap::cures

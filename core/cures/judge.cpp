@@ -13,7 +13,7 @@ namespace howlmap::cures {
 namespace {
 constexpr double kMostLostDb = 2.0;  // an input that is gone is one trouble, however far it fell
 constexpr double kEndlessDb = 60.0;  // what a cure counts that leaves no loop at all
-constexpr std::size_t kNamedSends = 3;
+constexpr std::size_t kNamedSends = 4;
 
 std::optional<double> gain(const std::optional<double>& before, const std::optional<double>& after) {
     if (!before || !after) return std::nullopt;
@@ -25,14 +25,16 @@ std::string sends_words(const Show& from, const Show& after) {
     const auto changes = send_changes(from, after);
     if (changes.empty()) return {};
     std::string list;
-    for (std::size_t i = 0; i < std::min(changes.size(), kNamedSends); ++i) {
+    const std::size_t named = changes.size() <= kNamedSends ? changes.size() : kNamedSends - 1;
+    for (std::size_t i = 0; i < named; ++i) {
         const SendChange& change = changes[i];
         list += (i ? ", " : "") +
                 words("{} in mix {} to {:.1f} dB ({:+.1f})", name(*find_by_id(from.inputs, change.input)),
                       find_by_id(from.mixes, change.mix)->number, change.to_db, change.to_db - change.from_db);
     }
-    if (changes.size() <= kNamedSends) return " " + words("Then set {}, so that it stays as loud.", list);
-    return " " + words("Then set {} and {} more sends, so that it stays as loud.", list, changes.size() - kNamedSends);
+    if (changes.size() == named) return " " + words("Then set {}, so that it stays as loud.", list);
+    return " " +
+           words("Then set {} and {} more sends as listed, so that it stays as loud.", list, changes.size() - named);
 }
 }  // namespace
 

@@ -15,8 +15,9 @@
 namespace howlmap::cures {
 namespace {
 constexpr double kHeardDb = 0.1;  // smaller changes are not worth a word
-constexpr double kSetDb = 0.05;   // smaller corrections are not worth a hand on the fader
+constexpr double kSetDb = 0.095;  // smaller corrections are not worth a hand on the fader
 constexpr double kToneRangeDb = 20.0;
+constexpr std::size_t kNamedChanges = 3;
 constexpr double kMostCutDb = 40.0;  // a send is not pulled further than this by another's spill
 
 std::size_t at(int index) { return static_cast<std::size_t>(index); }
@@ -158,16 +159,17 @@ Loss Loudness::loss(const Show& changed) const {
                 note(all, level_of(ears_[p].by_input[c]), level_of(now[p].by_input[c]),
                      "{0} hears {1:.1f} dB more of {2}.", "{0} hears {1:.1f} dB less of {2}.", who, what);
         }
-        note(all, before[p].own_dba, after[p].own_dba, "{0} hears {1:.1f} dB more of the own sound.",
-             "{0} hears {1:.1f} dB less of the own sound.", who);
-        note(all, before[p].ear_dba, after[p].ear_dba, "It gets {1:.1f} dB louder around {0} in all.",
-             "It gets {1:.1f} dB quieter around {0} in all.", who);
+        note(all, before[p].own_dba, after[p].own_dba, "{0} hears {1:.1f} dB more of what {0} plays.",
+             "{0} hears {1:.1f} dB less of what {0} plays.", who);
+        note(all, before[p].ear_dba, after[p].ear_dba, "All in all it gets {1:.1f} dB louder at {0}.",
+             "All in all it gets {1:.1f} dB quieter at {0}.", who);
     }
     std::stable_sort(all.begin(), all.end(),
                      [](const auto& a, const auto& b) { return std::abs(a.db) > std::abs(b.db); });
     Loss loss;
-    for (std::size_t i = 0; i < std::min<std::size_t>(3, all.size()); ++i) loss.words += (i ? " " : "") + all[i].words;
-    if (all.size() > 3) loss.words += " " + words("And {} smaller changes.", all.size() - 3);
+    const std::size_t named = all.size() <= kNamedChanges ? all.size() : kNamedChanges - 1;
+    for (std::size_t i = 0; i < named; ++i) loss.words += (i ? " " : "") + all[i].words;
+    if (all.size() > named) loss.words += " " + words("{} more things change by as much or less.", all.size() - named);
     if (!all.empty()) loss.change_db = all.front().db;
     return loss;
 }

@@ -54,8 +54,8 @@ Proposals move_loudspeaker(const Situation& now, std::size_t index) {
     const std::string turn = turn_words(loudspeaker.aim, best.aim);
     const std::string shift = shift_words(loudspeaker.position, best.position, now.units());
     cure.instruction = turn.empty()
-                           ? words("Move {} {}.", name(loudspeaker), shift)
-                           : words("Move {} {} and turn it {}, at its listener.", name(loudspeaker), shift, turn);
+                           ? words("Move {} by {}.", name(loudspeaker), shift)
+                           : words("Move {} by {} and turn it by {}, at its listener.", name(loudspeaker), shift, turn);
     cure.buys = words("The same level at the ear with less of it at the microphones.");
     cure.movement_m = length(best.position - loudspeaker.position) + turn_metres(loudspeaker.aim, best.aim);
     return {cure};

@@ -47,7 +47,7 @@ Proposals step(const Situation& now, const Input& input) {
     cure.objects = {input.id, player->id};
     cure.slot = "player:" + player->id;
     cure.edit = step_edit(player->id, best);
-    cure.instruction = words("{} stands {} with {}; the wedge stays.", name(*player),
+    cure.instruction = words("Let {} stand {} with {}; the wedge stays.", name(*player),
                              shift_words({}, {best.x, best.y, 0.0}, now.units()), name(input));
     cure.buys = words("The instrument gets out of the way of the sound that drives it.");
     cure.movement_m = length(best);
@@ -94,7 +94,7 @@ Proposals orbit(const Situation& now, std::size_t index) {
     cure.objects = {input.id};
     cure.slot = "aim:" + input.id;
     cure.edit = edit(moved);
-    cure.instruction = words("Move the microphone of {} {}, the same distance from its source and aimed at it.",
+    cure.instruction = words("Move the microphone of {} by {}, the same distance from its source and aimed at it.",
                              name(input), shift_words(input.position, moved.position, now.units()));
     cure.buys = words("Its back turns towards the loudspeakers.");
     cure.movement_m = length(moved.position - input.position) + turn_metres(input.aim, moved.aim);

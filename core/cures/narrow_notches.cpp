@@ -85,8 +85,9 @@ Proposals narrow_notches(const Situation& now) {
         for (const Mix& mix : mixes)
             if (Mix* found = find_by_id(changed.mixes, mix.id)) found->notches = mix.notches;
     };
-    cure.instruction =
-        words("Set {} notches of Q {:.1f} (a tenth of an octave): {}.", notches, kQ, settings(now.show, show));
+    cure.instruction = words(notches == 1 ? "Set {} notch of Q {:.1f} (a tenth of an octave): {}."
+                                          : "Set {} notches of Q {:.1f} (a tenth of an octave): {}.",
+                             notches, kQ, settings(now.show, show));
     cure.buys = words("What an automatic notch box would set, ring by ring.");
     cure.caution = words("Narrow notches fit only while nothing moves and the air keeps its temperature.");
     return {cure};

@@ -7,7 +7,7 @@
 #include <cmath>
 #include <memory>
 
-#include "core/cures/band_solver.h"
+#include "core/cures/counted_bands.h"
 #include "core/cures/words.h"
 #include "core/listening/send_model.h"
 
@@ -15,18 +15,17 @@ namespace howlmap::cures {
 namespace {
 constexpr std::size_t kMostCandidates = 12, kMostSteps = 4;
 constexpr std::size_t kMostSets = 320;     // weighed with the guard
-constexpr std::size_t kMostFinished = 8;   // sets that graphic cuts are solved on top of
-constexpr std::size_t kMostScreened = 20;  // sets put before a few draws
+constexpr std::size_t kMostFinished = 3;   // sets that graphic cuts are solved on top of
+constexpr std::size_t kMostScreened = 10;  // sets put before a few draws
 constexpr double kDoubtDb = 1.0;           // the guard may be this much too cautious
 constexpr double kScreenDb = 0.2;          // a few draws may be this much too cautious
-constexpr double kDeeperDb = 3.0;          // graphic cuts that fall this short at most are solved again, deeper
+constexpr double kLevelCounts = 2.0;       // trouble of each decibel that has to come out of the level
 
 /// Some of the candidates together.
 struct Set {
     std::vector<const Candidate*> steps;
     double cost = 0.0;
     double margin_db = 0.0;  ///< of the guard, corrected by what the steps were found to gain one by one
-    bool deeper = false;     ///< its graphic cuts have been solved again
     Show show;
 };
 
@@ -36,8 +35,7 @@ bool excludes(const Candidate& a, const Candidate& b) { return a.slot == b.slot;
 std::vector<const Candidate*> parts_of(const Proposals& candidates) {
     std::vector<const Candidate*> parts;
     for (const Candidate& one : candidates)
-        if (one.keeps_level && one.kind != CureKind::graphic_bands && one.kind != CureKind::narrow_notches &&
-            parts.size() < kMostCandidates)
+        if (one.keeps_level && one.kind != CureKind::graphic_bands && parts.size() < kMostCandidates)
             parts.push_back(&one);
     return parts;
 }
@@ -96,10 +94,7 @@ class Planner {
             sets_.erase(next);
             const double screened = screened_db(set);
             tried_.emplace_back(screened, set);
-            if (screened < target_ - kScreenDb)
-                solve_deeper(set, screened);
-            else if (reaches(set))
-                return steps_of(without_needless(set));
+            if (screened >= target_ - kScreenDb && reaches(set)) return steps_of(without_needless(set));
         }
         return now_.job.cancelled() ? std::nullopt : last_resort();
     }
@@ -122,7 +117,9 @@ class Planner {
         double correction = 0.0;
         for (const Candidate* step : set.steps) {
             step->edit(set.show);
-            if (step->blind || step->correction_db < 0.0) correction += step->correction_db;
+            // Alone it is known; together with others, what the guard does not see is believed by half.
+            const bool known = set.steps.size() == 1 || step->blind || step->correction_db < 0.0;
+            correction += known ? step->correction_db : 0.5 * step->correction_db;
         }
         set.show = now_.loudness.restored(set.show);
         set.margin_db = now_.guard.changed(set.show).margin_db() + correction;
@@ -147,52 +144,29 @@ class Planner {
 
     /// Sets that come near for little, with the smallest graphic cuts that buy the rest.
     void finish_with_bands() {
-        std::vector<const Set*> order;
+        std::vector<Set> order;
         for (const Set& set : sets_)
-            if (promised(set) < target_) order.push_back(&set);
-        const auto worth = [&](const Set* set) { return set->cost + 0.4 * (target_ - promised(*set)); };
-        std::stable_sort(order.begin(), order.end(), [&](const Set* a, const Set* b) { return worth(a) < worth(b); });
+            if (promised(set) < target_) order.push_back(set);
+        const auto worth = [&](const Set& set) { return set.cost + 0.4 * (target_ - promised(set)); };
+        std::stable_sort(order.begin(), order.end(), [&](const Set& a, const Set& b) { return worth(a) < worth(b); });
         if (order.size() > kMostFinished) order.resize(kMostFinished);
-        std::vector<Set> finished(order.size());
-        std::vector<std::unique_ptr<Candidate>> bands(order.size());
-        tbb::parallel_for(std::size_t{0}, order.size(), [&](std::size_t i) {
-            if (!now_.job.cancelled()) finished[i] = with_bands(*order[i], target_ - promised(*order[i]), bands[i]);
-        });
-        for (std::size_t i = 0; i < finished.size(); ++i) keep(std::move(finished[i]), std::move(bands[i]));
+        for (const Set& set : order)
+            if (!now_.job.cancelled()) add_with_bands(set);
     }
 
-    void keep(Set set, std::unique_ptr<Candidate> bands) {
-        if (!bands) return;
-        sets_.push_back(std::move(set));
-        extra_.push_back(std::move(bands));
-    }
-
-    /// The set with graphic cuts for so many decibels solved on top; `bands` becomes their candidate.
-    Set with_bands(const Set& set, double needed_db, std::unique_ptr<Candidate>& bands) const {
+    /// The set with graphic cuts on top that bring a few draws to the target.
+    void add_with_bands(const Set& set) {
         const Guard guard = now_.guard.changed(set.show);
-        const Situation here = situation_of(set.show, now_.loudness, guard, needed_db, {}, now_.job);
-        Proposals found = graphic_bands(here);
-        if (found.empty()) return {};
-        bands = std::make_unique<Candidate>(std::move(found.front()));
+        const Situation here = situation_of(set.show, now_.loudness, guard, target_ - promised(set), {}, now_.job);
+        const double wanted = target_ + analyst_.screened_db(now_.show) - before_.margin_p05_db.value_or(0.0);
+        const BandCuts cuts = smallest_counted_cuts(here, wanted, analyst_);
+        if (cuts.empty()) return;
+        extra_.push_back(std::make_unique<Candidate>(band_cure(here, cuts)));
         Set larger = set;
-        larger.steps.push_back(bands.get());
+        larger.steps.push_back(extra_.back().get());
         weigh(larger);
-        return larger;
-    }
-
-    /// Graphic cuts that fell short of what the guard promised are solved once more for so much more.
-    void solve_deeper(const Set& set, double screened) {
-        const double short_db = target_ - screened;
-        const bool bands_last = !set.steps.empty() && set.steps.back()->kind == CureKind::graphic_bands;
-        if (!bands_last || set.deeper || short_db > kDeeperDb) return;
-        Set bare = set;
-        bare.steps.pop_back();
-        weigh(bare);
-        std::unique_ptr<Candidate> bands;
-        Set again = with_bands(bare, set.margin_db - bare.margin_db + short_db, bands);
-        again.deeper = true;
-        again.margin_db = set.margin_db + short_db;
-        keep(std::move(again), std::move(bands));
+        larger.margin_db = screened_db(larger) - offset_;
+        sets_.push_back(std::move(larger));
     }
 
     /// The set less every step that it reaches the target without.
@@ -215,10 +189,15 @@ class Planner {
                          [&](const Set& a, const Set& b) { return promised(a) - a.cost > promised(b) - b.cost; });
         for (std::size_t i = 0; i < std::min<std::size_t>(sets_.size(), kMostFinished) && !now_.job.cancelled(); ++i)
             tried_.emplace_back(screened_db(sets_[i]), sets_[i]);
-        const auto value = [&](const auto& tried) { return std::min(tried.first, target_) - tried.second.cost; };
+        const auto value = [&](const auto& tried) {
+            return kLevelCounts * std::min(tried.first, target_) - tried.second.cost;
+        };
         const auto best = std::max_element(tried_.begin(), tried_.end(),
                                            [&](const auto& a, const auto& b) { return value(a) < value(b); });
-        auto plan = steps_of(best == tried_.end() ? Set{} : best->second);
+        Set chosen = best == tried_.end() ? Set{} : best->second;
+        if (best != tried_.end() && best->first >= target_ - kScreenDb && reaches(chosen))
+            return steps_of(without_needless(chosen));
+        auto plan = steps_of(chosen);
         if (!plan) return plan;
         const double short_db = target_ - plan->after.margin_p05_db.value_or(kNoLoopDb);
         if (short_db > 0.0) add_turn_down(*plan, short_db);
@@ -234,9 +213,8 @@ class Planner {
             const auto step = judged(plan.show, plan.after, now_.loudness, down, options_.weights, analyst_);
             if (!step) return;
             plan.reason = words(
-                "Nothing found reaches {:.1f} dB at equal loudness for less trouble: {:.1f} dB is what the other steps "
-                "give, the last {:.1f} dB "
-                "come out of the level.",
+                "No sequence that was found reaches {:.1f} dB at equal loudness: without the last step the margin to "
+                "count on is {:.1f} dB. The last {:.1f} dB come out of the level.",
                 target_, target_ - short_db, short_db);
             plan.steps.push_back(*step);
             plan.show = step->after;

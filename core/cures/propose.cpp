@@ -6,13 +6,14 @@
 #include <algorithm>
 #include <functional>
 
+#include "core/cures/counted_bands.h"
 #include "core/cures/judge.h"
 
 namespace howlmap::cures {
 namespace {
 constexpr double kLeastGainDb = 0.15;
-constexpr std::size_t kMostScreened = 24;
-constexpr double kLeastScreenedDb = 0.05, kEndlessDb = 60.0;
+constexpr std::size_t kMostScreened = 18;
+constexpr double kLeastScreenedDb = 0.2, kEndlessDb = 60.0;
 constexpr double kBlindGainDb = 0.5;  // what a cure is trusted with that only the full analysis can judge
 
 using Task = std::function<Proposals()>;
@@ -66,6 +67,11 @@ Proposals screened(const Situation& now, Proposals candidates, const TroubleWeig
     std::vector<std::pair<double, Candidate>> ranked;
     for (Candidate& one : candidates) {
         if (now.job.cancelled()) break;
+        if (one.kind == CureKind::graphic_bands) {
+            const BandCuts cuts = smallest_counted_cuts(now, before + now.needed_db, analyst);
+            if (cuts.empty()) continue;
+            one = band_cure(now, cuts);
+        }
         const Show after = applied(now.show, now.loudness, one);
         one.screened_gain_db = std::min(analyst.screened_db(after) - before, kEndlessDb);
         one.correction_db = one.screened_gain_db - (now.guard.changed(after).margin_db() - now.guard.margin_db());

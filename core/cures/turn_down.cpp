@@ -54,7 +54,8 @@ Proposals turn_down(const Situation& now) {
     Show after = now.show;
     cure.edit(after);
     cure.buys = house_and_hour(now.show, after);
-    cure.caution = words("Everybody hears that much less of the mixes; the acoustic instruments stay.");
+    cure.caution =
+        words("Everybody on loudspeakers hears the mixes that much quieter; the acoustic instruments stay as loud.");
     return {cure};
 }
 

@@ -16,6 +16,14 @@ Json json_of(const Margins& margins) {
     return {{"margin_db", number(margins.margin_db)}, {"margin_p05_db", number(margins.margin_p05_db)}};
 }
 
+/// What to do, what is lost by it and what to mind.
+std::string told(const Cure& cure) {
+    std::string text = cure.instruction;
+    for (const std::string& more : {cure.loses, cure.caution})
+        if (!more.empty()) text += " " + more;
+    return text;
+}
+
 Json json_of(const Cure& cure) {
     Json changes = Json::array();
     for (const ChangedValue& value : cure.changes)
@@ -25,19 +33,13 @@ Json json_of(const Cure& cure) {
     if (cure.worst_after) worst = {{"hz", cure.worst_after->hz}, {"note", cure.worst_after->note}};
     return {{"id", cure.id},
             {"kind", to_string(cure.kind)},
-            {"instruction", cure.instruction},
-            {"buys", cure.buys},
-            {"loses", cure.loses},
-            {"caution", cure.caution},
+            {"instruction", told(cure)},
             {"changes", changes},
             {"margin_gain_db", number(cure.margin_gain_db)},
             {"count_on_gain_db", number(cure.count_on_gain_db)},
             {"tone_cost_db", cure.tone_cost_db},
             {"loudness_change_db", cure.loudness_change_db},
-            {"worst_after", worst},
-            {"after", json_of(cure.margins_after)},
-            {"trouble", cure.trouble},
-            {"movement_m", cure.movement_m}};
+            {"worst_after", worst}};
 }
 
 Json json_of(const std::vector<Cure>& cures) {
@@ -48,16 +50,13 @@ Json json_of(const std::vector<Cure>& cures) {
 }  // namespace
 
 std::string cures_json(const CureReport& report) {
-    const Json json = {{"format", "howlmap-cures"},
-                       {"version", 1},
-                       {"target_db", report.target_db},
-                       {"before", json_of(report.before)},
-                       {"cures", json_of(report.cures)},
-                       {"plan",
-                        {{"steps", json_of(report.plan.steps)},
-                         {"after", json_of(report.plan.after)},
-                         {"reaches_target", report.plan.reaches_target},
-                         {"reason", report.plan.reason}}}};
+    Json plan = {{"steps", json_of(report.plan.steps)},
+                 {"after", json_of(report.plan.after)},
+                 {"reaches_target", report.plan.reaches_target}};
+    if (!report.plan.reason.empty()) plan["reason"] = report.plan.reason;
+    const Json json = {{"format", "howlmap-cures"},      {"version", 1},
+                       {"target_db", report.target_db},  {"before", json_of(report.before)},
+                       {"cures", json_of(report.cures)}, {"plan", plan}};
     return json.dump(1) + "\n";
 }
 

@@ -37,13 +37,16 @@ std::string wrapped(const std::string& text, std::size_t indent) {
 }
 
 std::string gain_words(const std::optional<double>& db) {
-    return db ? fmt::format("{:+.1f} dB", *db) : t("no loop left");
+    if (!db) return t("no loop left");
+    const double tenths = std::round(*db * 10.0) / 10.0;
+    return fmt::format("{:+.1f} dB", tenths == 0.0 ? 0.0 : tenths);  // never -0.0
 }
 
 std::string figures(const Cure& cure) {
     std::string text = f("to count on {}, as drawn {}, tone {:.1f} dB", gain_words(cure.count_on_gain_db),
                          gain_words(cure.margin_gain_db), cure.tone_cost_db);
-    if (cure.worst_after) text += f("; then {} ({}) is first", hz_words(cure.worst_after->hz), cure.worst_after->note);
+    if (cure.worst_after)
+        text += f("; the first to ring is then {} ({})", hz_words(cure.worst_after->hz), cure.worst_after->note);
     return text;
 }
 
@@ -51,7 +54,7 @@ std::string cure_words(std::size_t number, const Cure& cure) {
     std::string text = wrapped(fmt::format("{}. {}", number, cure.instruction), 2);
     text += wrapped(figures(cure), 5);
     if (!cure.buys.empty()) text += wrapped(cure.buys, 5);
-    if (!cure.loses.empty()) text += wrapped(t("It costs: ") + cure.loses, 5);
+    if (!cure.loses.empty()) text += wrapped(t("What is lost: ") + cure.loses, 5);
     if (!cure.caution.empty()) text += wrapped(t("Caution: ") + cure.caution, 5);
     return text;
 }

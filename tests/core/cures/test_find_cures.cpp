@@ -3,6 +3,7 @@
 #include <cmath>
 #include <filesystem>
 #include <nlohmann/json.hpp>
+#include <set>
 
 #include "core/analysis/analysis.h"
 #include "core/cures/cures.h"
@@ -150,9 +151,24 @@ class FindCures : public QObject {
         QCOMPARE(json["format"].get<std::string>(), std::string("howlmap-cures"));
         QCOMPARE(json["cures"].size(), found_cures().cures.size());
         QCOMPARE(json["plan"]["reaches_target"].get<bool>(), true);
-        for (const char* key : {"id", "kind", "instruction", "changes", "margin_gain_db", "count_on_gain_db",
-                                "tone_cost_db", "loudness_change_db", "worst_after"})
-            QVERIFY(json["cures"][0].contains(key));
+        const auto keys = [](const nlohmann::json& object) {
+            std::set<std::string> all;
+            for (const auto& [key, value] : object.items()) all.insert(key);
+            return all;
+        };
+        const std::set<std::string> of_cure = {"id",
+                                               "kind",
+                                               "instruction",
+                                               "changes",
+                                               "margin_gain_db",
+                                               "count_on_gain_db",
+                                               "tone_cost_db",
+                                               "loudness_change_db",
+                                               "worst_after"};
+        for (const auto& cure : json["cures"]) QVERIFY(keys(cure) == of_cure);
+        for (const auto& step : json["plan"]["steps"]) QVERIFY(keys(step) == of_cure);
+        QVERIFY(keys(json) == (std::set<std::string>{"format", "version", "target_db", "before", "cures", "plan"}));
+        QVERIFY(keys(json["before"]) == (std::set<std::string>{"margin_db", "margin_p05_db"}));
         QVERIFY(howlmap::report::cures_text(found_cures()).find("The plan") != std::string::npos);
     }
     void same_again() {
@@ -207,6 +223,22 @@ class FindCures : public QObject {
         const auto plan = *make_plan(show);
         QVERIFY(plan.reaches_target);
         QVERIFY(plan.steps.back().kind == CureKind::turn_down || plan.reason.empty());
+    }
+    void every_small_example() {
+        for (const char* name : {"fiddle-and-wedge", "duo", "duo-in-ears", "classroom"}) {
+            auto read =
+                load_show(std::filesystem::path(HOWLMAP_SOURCE_DIR) / "examples" / (std::string(name) + ".howlmap"));
+            QVERIFY2(read.has_value(), name);
+            Show& show = read->show;
+            show.tolerance.draws = 24;
+            const CureReport report = *find_cures(show);
+            QVERIFY2(report.plan.reaches_target || !report.plan.reason.empty(), name);
+            const auto after = analysed(report.plan.show);
+            QVERIFY2(same(after.margin_db, report.plan.after.margin_db, 0.05), name);
+            QVERIFY2(same(after.tolerance->margin_p05_db, report.plan.after.margin_p05_db, 0.05), name);
+            for (const Cure& cure : report.cures)
+                QVERIFY2(loudest_change(show, cure.after) <= 0.1 + 1e-9 || !cure.loses.empty(), cure.id.c_str());
+        }
     }
     void only_for_one_input() {
         CureOptions options;
