@@ -48,8 +48,9 @@ CuresPanel::CuresPanel(const Workspace& workspace, QWidget* parent)
     column->addWidget(empty_);
     column->addWidget(list_, 1);
     column->addWidget(detail_);
-    column->addWidget(build_buttons());
+    column->addWidget(buttons_ = build_buttons());
     column->addWidget(plan_);
+    column->addStretch(0);  // keeps the words at the top while there is no list
     setFocusProxy(list_);
     connect(&service_, &CureService::changed, this, &CuresPanel::refresh);
     connect(&service_, &CureService::progress, this,
@@ -126,6 +127,7 @@ void CuresPanel::refresh() {
     const bool any = model_->rowCount() > 0;
     if (any) list_->setCurrentIndex(model_->index(std::max(0, model_->row_of(current_))));
     list_->setVisible(any);
+    buttons_->setVisible(any || service_.report());
     list_->setEnabled(service_.fresh());
     const bool searching = service_.busy() && !service_.report();
     progress_->setRange(0, 100);

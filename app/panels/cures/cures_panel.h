@@ -44,6 +44,7 @@ class CuresPanel : public QWidget {
     QLabel *empty_, *detail_, *plan_;
     QPushButton *apply_, *why_, *apply_plan_;
     QProgressBar* progress_;
+    QWidget* buttons_ = nullptr;
     std::string current_;  ///< id of the cure that is looked at
 };
 
