@@ -71,7 +71,7 @@ Pickup violin_pickup() {
         return out;
     };
     Pickup out;
-    out.modes = {mode(275, 15, 4, true), mode(450, 28, -4, false), mode(540, 30, -3, false)};
+    out.modes = {mode(275, 15, 4, true), mode(450, 28, -8, false), mode(540, 30, -7, false)};
     return out;
 }
 
