@@ -54,8 +54,8 @@ int run_without_window(const Request& request, int argc, char** argv) {
         speak(QLocale());
         return run(request, console);
     }
+    // What a terminal reads is the same everywhere, for people and for scripts; sheets and plans speak the language.
     QCoreApplication application(argc, argv);
-    speak(QLocale());
     return run(request, console);
 }
 

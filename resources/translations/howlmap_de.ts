@@ -2,6 +2,132 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>Ears</name>
+    <message>
+        <source>%1 dBA</source>
+        <translation>%1 dBA</translation>
+    </message>
+    <message>
+        <source>%1%2 dB</source>
+        <translation>%1%2 dB</translation>
+    </message>
+    <message>
+        <source>over 24 h</source>
+        <translation>über 24 h</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>under 1 min</source>
+        <translation>unter 1 min</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>An estimate for planning, not a measurement of hearing safety</source>
+        <translation>Eine Schätzung zum Planen, keine Messung der Hörsicherheit</translation>
+    </message>
+    <message>
+        <source>Player</source>
+        <translation>Spieler</translation>
+    </message>
+    <message>
+        <source>Own</source>
+        <translation>Eigenes</translation>
+    </message>
+    <message>
+        <source>Others</source>
+        <translation>Anderes</translation>
+    </message>
+    <message>
+        <source>Hear margin</source>
+        <translation>Hörreserve</translation>
+    </message>
+    <message>
+        <source>At the ear</source>
+        <translation>Am Ohr</translation>
+    </message>
+    <message>
+        <source>NIOSH allows</source>
+        <translation>NIOSH erlaubt</translation>
+    </message>
+    <message>
+        <source>OSHA allows</source>
+        <translation>OSHA erlaubt</translation>
+    </message>
+    <message>
+        <source>Dose of the set</source>
+        <translation>Dosis des Sets</translation>
+    </message>
+    <message>
+        <source>Place in the house</source>
+        <translation>Platz im Saal</translation>
+    </message>
+    <message>
+        <source>Stage wash</source>
+        <translation>Bühnenschall</translation>
+    </message>
+    <message>
+        <source>Against target</source>
+        <translation>Gegen das Ziel</translation>
+    </message>
+    <message>
+        <source>Made by</source>
+        <translation>Erzeugt von</translation>
+    </message>
+</context>
+<context>
+    <name>Inputs</name>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>"%1": expected yes or no</source>
+        <translation>„%1“: ja oder nein erwartet</translation>
+    </message>
+    <message>
+        <source>"%1": expected a channel number from 1 to 9999</source>
+        <translation>„%1“: eine Kanalnummer von 1 bis 9999 erwartet</translation>
+    </message>
+    <message>
+        <source>normal</source>
+        <translation>normal</translation>
+    </message>
+    <message>
+        <source>inverted</source>
+        <translation>gedreht</translation>
+    </message>
+    <message>
+        <source>"%1": expected normal or inverted</source>
+        <translation>„%1“: normal oder gedreht erwartet</translation>
+    </message>
+    <message>
+        <source>"%1": no player of this name on the plan</source>
+        <translation>„%1“: kein Spieler dieses Namens auf dem Plan</translation>
+    </message>
+    <message>
+        <source>line</source>
+        <translation>Line</translation>
+    </message>
+    <message>
+        <source>pickup</source>
+        <translation>Tonabnehmer</translation>
+    </message>
+    <message>
+        <source>"%1": expected line, pickup or a pattern such as cardioid</source>
+        <translation>„%1“: Line, Tonabnehmer oder eine Charakteristik wie Niere erwartet</translation>
+    </message>
+</context>
+<context>
     <name>Plan</name>
     <message>
         <source>This part cannot be placed: %1</source>
@@ -144,6 +270,98 @@
     <message>
         <source>page %1</source>
         <translation>Seite %1</translation>
+    </message>
+    <message>
+        <source>Untitled show</source>
+        <translation>Show ohne Titel</translation>
+    </message>
+    <message>
+        <source>Contact: %1</source>
+        <translation>Kontakt: %1</translation>
+    </message>
+    <message>
+        <source>Monitor mixes and starting equalisers</source>
+        <translation>Monitormixe und Start-Equalizer</translation>
+    </message>
+    <message>
+        <source>Sends are levels at 1 m from the mix's loudspeaker in loud playing. Grey bars and numbers: bands in the order in which they are likely to ring first on this stage.</source>
+        <translation>Sends sind Pegel in 1 m vor dem Lautsprecher des Mixes bei lautem Spiel. Graue Balken und Zahlen: Bänder in der Reihenfolge, in der sie auf dieser Bühne voraussichtlich zuerst pfeifen.</translation>
+    </message>
+    <message>
+        <source>Ring-out list, most likely first</source>
+        <translation>Liste zum Einpfeifen, Wahrscheinlichstes zuerst</translation>
+    </message>
+    <message>
+        <source>Hz</source>
+        <translation>Hz</translation>
+    </message>
+    <message>
+        <source>Band</source>
+        <translation>Band</translation>
+    </message>
+    <message>
+        <source>Mix</source>
+        <translation>Mix</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>dB</source>
+        <translation>dB</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Found at the soundcheck</source>
+        <translation>Beim Soundcheck gefunden</translation>
+    </message>
+    <message>
+        <source>Changed since %1</source>
+        <translation>Geändert seit %1</translation>
+    </message>
+    <message>
+        <source>Nothing that matters for patching, placing or equalising.</source>
+        <translation>Nichts, was für Verkabeln, Stellen oder Entzerren zählt.</translation>
+    </message>
+    <message>
+        <source>Risks on this stage</source>
+        <translation>Risiken auf dieser Bühne</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>version of %1</source>
+        <translation>Stand vom %1</translation>
+    </message>
+    <message>
+        <source>Mix %1  %2</source>
+        <translation>Mix %1  %2</translation>
+    </message>
+    <message>
+        <source>  -  for %1</source>
+        <translation>  -  für %1</translation>
+    </message>
+    <message>
+        <source>  -  on %1</source>
+        <translation>  -  auf %1</translation>
+    </message>
+    <message>
+        <source>%1 %2 (ch %3)</source>
+        <translation>%1 %2 (Kanal %3)</translation>
+    </message>
+    <message>
+        <source>no sends</source>
+        <translation>keine Sends</translation>
+    </message>
+    <message>
+        <source>polarity normal, no high-pass, no notches</source>
+        <translation>Polarität normal, kein Hochpass, keine Kerbfilter</translation>
     </message>
 </context>
 <context>
@@ -549,6 +767,14 @@ Mehr sagt „howlmap %2 --help“.</translation>
     <message>
         <source>The target is reached: no plan is needed.</source>
         <translation>Das Ziel ist erreicht: es braucht keinen Vorschlag.</translation>
+    </message>
+    <message>
+        <source>{} no longer has {} in the mix.</source>
+        <translation>{} hat {} nicht mehr im Mix.</translation>
+    </message>
+    <message>
+        <source>And {} smaller changes.</source>
+        <translation>Und {} kleinere Änderungen.</translation>
     </message>
 </context>
 <context>
@@ -3138,6 +3364,504 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     <message>
         <source> and </source>
         <translation> und </translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation>gehalten</translation>
+    </message>
+    <message>
+        <source>no loop of the show comes near this frequency</source>
+        <translation>keine Schleife der Show kommt dieser Frequenz nahe</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>Frequency</source>
+        <translation>Frequenz</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Ton</translation>
+    </message>
+    <message>
+        <source>Pull band</source>
+        <translation>Band ziehen</translation>
+    </message>
+    <message>
+        <source>Grew</source>
+        <translation>Wuchs</translation>
+    </message>
+    <message>
+        <source>Loudest</source>
+        <translation>Am lautesten</translation>
+    </message>
+    <message>
+        <source>Pull 3 dB first and listen; a notch at the frequency itself costs less tone than a band.</source>
+        <translation>Erst 3 dB ziehen und hören; ein Kerbfilter auf der Frequenz selbst kostet weniger Klang als ein Band.</translation>
+    </message>
+    <message>
+        <source>One tap.
+
+</source>
+        <translation>Ein Klopfen.
+
+</translation>
+    </message>
+    <message>
+        <source>Level</source>
+        <translation>Pegel</translation>
+    </message>
+    <message>
+        <source>Falls 60 dB in</source>
+        <translation>Fällt 60 dB in</translation>
+    </message>
+    <message>
+        <source>Nothing comes back round a loop.
+</source>
+        <translation>Nichts kommt in einer Schleife zurück.
+</translation>
+    </message>
+    <message>
+        <source>Turn the volume down before you listen: howling hurts.
+</source>
+        <translation>Vor dem Anhören leiser drehen: Pfeifen tut weh.
+</translation>
+    </message>
+    <message>
+        <source>HOLDS: no loudspeaker reaches an open microphone or pickup, so nothing can ring.
+</source>
+        <translation>HÄLT: kein Lautsprecher erreicht ein offenes Mikrofon oder einen Tonabnehmer, also kann nichts pfeifen.
+</translation>
+    </message>
+    <message>
+        <source>To count on</source>
+        <translation>Verlässlich</translation>
+    </message>
+    <message>
+        <source>As drawn</source>
+        <translation>Wie gezeichnet</translation>
+    </message>
+    <message>
+        <source>At the worst phases</source>
+        <translation>Bei schlimmsten Phasen</translation>
+    </message>
+    <message>
+        <source>First rings as drawn, worst first</source>
+        <translation>Erste Pfeifstellen wie gezeichnet, schlimmste zuerst</translation>
+    </message>
+    <message>
+        <source>Band</source>
+        <translation>Band</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>Reserve</translation>
+    </message>
+    <message>
+        <source>At this margin</source>
+        <translation>Bei dieser Reserve</translation>
+    </message>
+    <message>
+        <source>Who: loudspeaker &gt; input</source>
+        <translation>Wer: Lautsprecher &gt; Eingang</translation>
+    </message>
+    <message>
+        <source>Where to listen first when ringing out</source>
+        <translation>Wo beim Einpfeifen zuerst hinhören</translation>
+    </message>
+    <message>
+        <source>Pairs to worry about: loop gain at the worst frequency of each, distance, angle off each axis</source>
+        <translation>Bedenkliche Paare: Schleifenverstärkung bei der schlimmsten Frequenz, Abstand, Winkel zu jeder Achse</translation>
+    </message>
+    <message>
+        <source>silent</source>
+        <translation>still</translation>
+    </message>
+    <message>
+        <source>a day or more</source>
+        <translation>einen Tag oder mehr</translation>
+    </message>
+    <message>
+        <source>Ears (estimates for planning, no hearing-safety measurement)</source>
+        <translation>Ohren (Schätzungen zum Planen, keine Messung der Hörsicherheit)</translation>
+    </message>
+    <message>
+        <source>Player</source>
+        <translation>Spieler</translation>
+    </message>
+    <message>
+        <source>Own</source>
+        <translation>Eigenes</translation>
+    </message>
+    <message>
+        <source>Others</source>
+        <translation>Anderes</translation>
+    </message>
+    <message>
+        <source>Own over others</source>
+        <translation>Eigenes über anderem</translation>
+    </message>
+    <message>
+        <source>NIOSH</source>
+        <translation>NIOSH</translation>
+    </message>
+    <message>
+        <source>OSHA</source>
+        <translation>OSHA</translation>
+    </message>
+    <message>
+        <source>Look at this</source>
+        <translation>Darauf achten</translation>
+    </message>
+    <message>
+        <source>no loop left</source>
+        <translation>keine Schleife mehr</translation>
+    </message>
+    <message>
+        <source>It costs: </source>
+        <translation>Es kostet: </translation>
+    </message>
+    <message>
+        <source>Caution: </source>
+        <translation>Vorsicht: </translation>
+    </message>
+    <message>
+        <source>The plan, cheapest that was found:</source>
+        <translation>Der Vorschlag, der günstigste gefundene:</translation>
+    </message>
+    <message>
+        <source>Each on its own, best first (always at the same level at the ears):</source>
+        <translation>Jede für sich, beste zuerst (immer bei gleichem Pegel an den Ohren):</translation>
+    </message>
+    <message>
+        <source>position</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>aim</source>
+        <translation>Richtung</translation>
+    </message>
+    <message>
+        <source>inverted</source>
+        <translation>gedreht</translation>
+    </message>
+    <message>
+        <source>normal</source>
+        <translation>normal</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>channel</source>
+        <translation>Kanal</translation>
+    </message>
+    <message>
+        <source>transducer</source>
+        <translation>Wandler</translation>
+    </message>
+    <message>
+        <source>stand</source>
+        <translation>Stativ</translation>
+    </message>
+    <message>
+        <source>48 V</source>
+        <translation>48 V</translation>
+    </message>
+    <message>
+        <source>DI</source>
+        <translation>DI</translation>
+    </message>
+    <message>
+        <source>notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>polarity</source>
+        <translation>Polarität</translation>
+    </message>
+    <message>
+        <source>high-pass</source>
+        <translation>Hochpass</translation>
+    </message>
+    <message>
+        <source>equaliser</source>
+        <translation>Equalizer</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>loudspeakers</source>
+        <translation>Lautsprecher</translation>
+    </message>
+    <message>
+        <source>in-ears</source>
+        <translation>In-Ears</translation>
+    </message>
+    <message>
+        <source>no monitor</source>
+        <translation>kein Monitor</translation>
+    </message>
+    <message>
+        <source>hears by</source>
+        <translation>hört über</translation>
+    </message>
+    <message>
+        <source>mix</source>
+        <translation>Mix</translation>
+    </message>
+    <message>
+        <source>send</source>
+        <translation>Send</translation>
+    </message>
+    <message>
+        <source>number</source>
+        <translation>Nummer</translation>
+    </message>
+    <message>
+        <source>outlets</source>
+        <translation>Ausgänge</translation>
+    </message>
+    <message>
+        <source>notches</source>
+        <translation>Kerbfilter</translation>
+    </message>
+    <message>
+        <source>delay</source>
+        <translation>Verzögerung</translation>
+    </message>
+    <message>
+        <source>there</source>
+        <translation>da</translation>
+    </message>
+    <message>
+        <source>gone</source>
+        <translation>fort</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>neu</translation>
+    </message>
+    <message>
+        <source>What changed</source>
+        <translation>Was sich änderte</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Which</source>
+        <translation>Welches</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>Vorher</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>input</source>
+        <translation>Eingang</translation>
+    </message>
+    <message>
+        <source>player</source>
+        <translation>Spieler</translation>
+    </message>
+    <message>
+        <source>loudspeaker</source>
+        <translation>Lautsprecher</translation>
+    </message>
+    <message>
+        <source>backline</source>
+        <translation>Backline</translation>
+    </message>
+    <message>
+        <source>polarity inverted</source>
+        <translation>Polarität gedreht</translation>
+    </message>
+    <message>
+        <source>most</source>
+        <translation>am meisten</translation>
+    </message>
+    <message>
+        <source>strong</source>
+        <translation>stark</translation>
+    </message>
+    <message>
+        <source>medium</source>
+        <translation>mittel</translation>
+    </message>
+    <message>
+        <source>a little</source>
+        <translation>wenig</translation>
+    </message>
+    <message>
+        <source>delay {:.1f} ms</source>
+        <translation>Verzögerung {:.1f} ms</translation>
+    </message>
+    <message>
+        <source>in-ears of {}</source>
+        <translation>In-Ears von {}</translation>
+    </message>
+    <message>
+        <source>mix {}: {:+g} dB</source>
+        <translation>Mix {}: {:+g} dB</translation>
+    </message>
+    <message>
+        <source>Input list</source>
+        <translation>Eingangsliste</translation>
+    </message>
+    <message>
+        <source>Ch</source>
+        <translation>Kanal</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>Transducer</source>
+        <translation>Wandler</translation>
+    </message>
+    <message>
+        <source>Stand</source>
+        <translation>Stativ</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>Monitor mixes</source>
+        <translation>Monitormixe</translation>
+    </message>
+    <message>
+        <source>Mix</source>
+        <translation>Mix</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Für</translation>
+    </message>
+    <message>
+        <source>Outlets</source>
+        <translation>Ausgänge</translation>
+    </message>
+    <message>
+        <source>Input</source>
+        <translation>Eingang</translation>
+    </message>
+    <message>
+        <source>Level at 1 m</source>
+        <translation>Pegel in 1 m</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Menge</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Einstellungen</translation>
+    </message>
+    <message>
+        <source>Sends, dB SPL at 1 m</source>
+        <translation>Sends, dB SPL in 1 m</translation>
+    </message>
+    <message>
+        <source>Ring-out list</source>
+        <translation>Liste zum Einpfeifen</translation>
+    </message>
+    <message>
+        <source>Rings first in</source>
+        <translation>Pfeift zuerst in</translation>
+    </message>
+    <message>
+        <source>Cut now</source>
+        <translation>Jetzt abgesenkt</translation>
+    </message>
+    <message>
+        <source>As drawn, all sends can rise by {} before the stage rings.</source>
+        <translation>Wie gezeichnet können alle Sends um {} hoch, bevor die Bühne pfeift.</translation>
+    </message>
+    <message>
+        <source>This stage is likely to ring: count on {} (as drawn {}) where {:g} dB are wanted.</source>
+        <translation>Diese Bühne pfeift wahrscheinlich: verlässlich {} (wie gezeichnet {}), wo {:g} dB gewünscht sind.</translation>
+    </message>
+    <message>
+        <source>This stage is tight: count on {} before it rings (as drawn {}) where {:g} dB are wanted.</source>
+        <translation>Diese Bühne ist knapp: verlässlich {} bis zum Pfeifen (wie gezeichnet {}), wo {:g} dB gewünscht sind.</translation>
+    </message>
+    <message>
+        <source>This stage holds: count on {} before it rings (as drawn {}), {:g} dB are wanted.</source>
+        <translation>Diese Bühne hält: verlässlich {} bis zum Pfeifen (wie gezeichnet {}), {:g} dB sind gewünscht.</translation>
+    </message>
+    <message>
+        <source>First to ring is likely {} ({}): {} back into {} through mix {}.</source>
+        <translation>Zuerst pfeift wohl {} ({}): {} zurück in {} über Mix {}.</translation>
+    </message>
+    <message>
+        <source>Before a monitor goes up, ring out at low level and expect {} first; keep loudspeakers and microphones where the plan has them.</source>
+        <translation>Bevor ein Monitor hochgeht, leise einpfeifen und zuerst {} erwarten; Lautsprecher und Mikrofone dort lassen, wo der Plan sie hat.</translation>
+    </message>
+    <message>
+        <source>first order, a = {:.2f}</source>
+        <translation>erste Ordnung, a = {:.2f}</translation>
+    </message>
+    <message>
+        <source>{} microphone</source>
+        <translation>Mikrofon, {}</translation>
+    </message>
+    <message>
+        <source>{}, cupped</source>
+        <translation>{}, umfasst</translation>
+    </message>
+    <message>
+        <source>pickup, sound holes covered</source>
+        <translation>Tonabnehmer, Schalllöcher abgedeckt</translation>
+    </message>
+    <message>
+        <source>pickup</source>
+        <translation>Tonabnehmer</translation>
+    </message>
+    <message>
+        <source>line</source>
+        <translation>Line</translation>
+    </message>
+    <message>
+        <source>high-pass {}, {} dB/oct</source>
+        <translation>Hochpass {}, {} dB/Okt.</translation>
+    </message>
+    <message>
+        <source>{:+.1f} dB at {}, Q {:.1f}</source>
+        <translation>{:+.1f} dB bei {}, Q {:.1f}</translation>
     </message>
 </context>
 <context>
