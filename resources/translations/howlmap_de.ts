@@ -1088,6 +1088,21 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
 </context>
 <context>
+    <name>howlmap::app::BodyCurve</name>
+    <message>
+        <source>Response of the body before and after</source>
+        <translation>Antwort des Korpus vorher und nachher</translation>
+    </message>
+    <message>
+        <source>How the body answers to the sound around it: thin as it is, heavy with the modes found.</source>
+        <translation>Wie der Korpus auf den Schall um ihn antwortet: dünn wie er ist, dick mit den gefundenen Moden.</translation>
+    </message>
+    <message>
+        <source>%1 k</source>
+        <translation>%1 k</translation>
+    </message>
+</context>
+<context>
     <name>howlmap::app::CautionStrip</name>
     <message>
         <source>Cautions</source>
@@ -1217,6 +1232,109 @@ Mehr sagt „howlmap %2 --help“.</translation>
     <message>
         <source>%1 → %2</source>
         <translation>%1 → %2</translation>
+    </message>
+</context>
+<context>
+    <name>howlmap::app::CutOffer</name>
+    <message>
+        <source>%1 · band %2 · %3 %4%5 c</source>
+        <translation>%1 · Band %2 · %3 %4%5 c</translation>
+    </message>
+    <message>
+        <source>Mix to cut in</source>
+        <translation>Mix für die Absenkung</translation>
+    </message>
+    <message>
+        <source>The mix whose equaliser takes the cut.</source>
+        <translation>Der Mix, dessen Equalizer abgesenkt wird.</translation>
+    </message>
+    <message>
+        <source>Band or notch</source>
+        <translation>Band oder Kerbfilter</translation>
+    </message>
+    <message>
+        <source>A band of the graphic equaliser, or a notch at the frequency itself: it costs less tone.</source>
+        <translation>Ein Band des Terz-Equalizers oder ein Kerbfilter auf der Frequenz selbst: es kostet weniger Klang.</translation>
+    </message>
+    <message>
+        <source>band</source>
+        <translation>Band</translation>
+    </message>
+    <message>
+        <source>notch</source>
+        <translation>Kerbfilter</translation>
+    </message>
+    <message>
+        <source>Depth of the cut</source>
+        <translation>Tiefe der Absenkung</translation>
+    </message>
+    <message>
+        <source>Computed so that the next ring is as far; change it to what was really cut.</source>
+        <translation>So berechnet, dass die nächste Pfeifstelle gleich weit ist; ändern Sie sie auf das, was wirklich abgesenkt wurde.</translation>
+    </message>
+    <message>
+        <source> dB</source>
+        <translation> dB</translation>
+    </message>
+    <message>
+        <source>&amp;Log and cut</source>
+        <translation>&amp;Eintragen und absenken</translation>
+    </message>
+    <message>
+        <source>Writes it in the log and cuts in the mix: one step that can be undone.</source>
+        <translation>Trägt es ins Protokoll ein und senkt im Mix ab: ein Schritt, der sich zurücknehmen lässt.</translation>
+    </message>
+    <message>
+        <source>Log &amp;only</source>
+        <translation>Nur ein&amp;tragen</translation>
+    </message>
+    <message>
+        <source>Writes in the log what was heard and cuts nothing.</source>
+        <translation>Trägt ein, was gehört wurde, und senkt nichts ab.</translation>
+    </message>
+    <message>
+        <source>%1 → %2</source>
+        <translation>%1 → %2</translation>
+    </message>
+    <message>
+        <source>Nothing to cut yet.</source>
+        <translation>Noch nichts abzusenken.</translation>
+    </message>
+    <message>
+        <source>Working out how much is needed …</source>
+        <translation>Wie viel nötig ist, wird berechnet …</translation>
+    </message>
+    <message>
+        <source>Nothing can be cut: there is no mix yet.</source>
+        <translation>Nichts lässt sich absenken: es gibt noch keinen Mix.</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>The drawing expects %1 before this one, so begin with little and listen.</source>
+        <translation>Die Zeichnung erwartet %1 vor dieser, also mit wenig beginnen und hinhören.</translation>
+    </message>
+    <message>
+        <source>So much and no more: then %1 is as near.</source>
+        <translation>So viel und nicht mehr: dann ist %1 gleich nah.</translation>
+    </message>
+    <message>
+        <source>Even the deepest cut leaves it nearer than %1: turn down, or see Cures.</source>
+        <translation>Selbst die tiefste Absenkung lässt sie näher als %1: leiser drehen, oder siehe Abhilfen.</translation>
+    </message>
+    <message>
+        <source>Cut %1 by %2 dB and log it</source>
+        <translation>%1 um %2 dB absenken und eintragen</translation>
+    </message>
+    <message>
+        <source>Log %1</source>
+        <translation>%1 eintragen</translation>
+    </message>
+    <message>
+        <source>In the log: %1.</source>
+        <translation>Im Protokoll: %1.</translation>
     </message>
 </context>
 <context>
@@ -1708,6 +1826,198 @@ Mehr sagt „howlmap %2 --help“.</translation>
     <message>
         <source>Selected</source>
         <translation>Ausgewählt</translation>
+    </message>
+    <message>
+        <source>From a tap recording…</source>
+        <translation>Aus Klopfaufnahme…</translation>
+    </message>
+    <message>
+        <source>Finds the body modes in a recording of taps and puts them on this pickup.</source>
+        <translation>Findet die Korpusmoden in einer Aufnahme von Klopfern und gibt sie diesem Tonabnehmer.</translation>
+    </message>
+</context>
+<context>
+    <name>howlmap::app::LiveDisplay</name>
+    <message>
+        <source>Live sound</source>
+        <translation>Live-Klang</translation>
+    </message>
+    <message>
+        <source>Not listening</source>
+        <translation>Hört nicht zu</translation>
+    </message>
+    <message>
+        <source>Quiet</source>
+        <translation>Still</translation>
+    </message>
+    <message>
+        <source>RINGS %1 · %2</source>
+        <translation>PFEIFT %1 · %2</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>%1 dBFS   peak %2%3</source>
+        <translation>%1 dBFS   Spitze %2%3</translation>
+    </message>
+</context>
+<context>
+    <name>howlmap::app::LivePage</name>
+    <message>
+        <source>Sound input</source>
+        <translation>Toneingang</translation>
+    </message>
+    <message>
+        <source>Where the sound comes from.</source>
+        <translation>Woher der Klang kommt.</translation>
+    </message>
+    <message>
+        <source>&amp;Listen</source>
+        <translation>&amp;Zuhören</translation>
+    </message>
+    <message>
+        <source>Begins or stops listening; nothing is kept.</source>
+        <translation>Beginnt oder beendet das Zuhören; nichts wird behalten.</translation>
+    </message>
+    <message>
+        <source>&amp;Fill the screen</source>
+        <translation>&amp;Bildschirmfüllend</translation>
+    </message>
+    <message>
+        <source>Shows it so large that it can be read from the stage; Esc closes.</source>
+        <translation>Zeigt es so groß, dass man es von der Bühne lesen kann; Esc schließt.</translation>
+    </message>
+    <message>
+        <source>&amp;Cut this ring</source>
+        <translation>&amp;Diese Pfeifstelle absenken</translation>
+    </message>
+    <message>
+        <source>Takes the last ring into the walk.</source>
+        <translation>Nimmt das letzte Pfeifen in den Rundgang.</translation>
+    </message>
+    <message>
+        <source>A file in its place…</source>
+        <translation>Eine Datei stattdessen…</translation>
+    </message>
+    <message>
+        <source>Look for sound inputs again</source>
+        <translation>Noch einmal nach Toneingängen suchen</translation>
+    </message>
+    <message>
+        <source>Levels are of the input (dBFS), not of the room.</source>
+        <translation>Pegel sind die des Eingangs (dBFS), nicht die des Raums.</translation>
+    </message>
+    <message>
+        <source>A file in place of a sound input</source>
+        <translation>Eine Datei anstelle eines Toneingangs</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>&amp;Anhalten</translation>
+    </message>
+    <message>
+        <source>Listening; nothing is kept. Levels are of the input (dBFS), not of the room.</source>
+        <translation>Hört zu; nichts wird behalten. Pegel sind die des Eingangs (dBFS), nicht die des Raums.</translation>
+    </message>
+    <message>
+        <source>Stopped. The last ring was at %1.</source>
+        <translation>Angehalten. Das letzte Pfeifen war bei %1.</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Angehalten.</translation>
+    </message>
+    <message>
+        <source>Live sound</source>
+        <translation>Live-Klang</translation>
+    </message>
+</context>
+<context>
+    <name>howlmap::app::LogModel</name>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>Frequency</source>
+        <translation>Frequenz</translation>
+    </message>
+    <message>
+        <source>Band</source>
+        <translation>Band</translation>
+    </message>
+    <message>
+        <source>Input</source>
+        <translation>Eingang</translation>
+    </message>
+    <message>
+        <source>Mix</source>
+        <translation>Mix</translation>
+    </message>
+    <message>
+        <source>Action</source>
+        <translation>Handlung</translation>
+    </message>
+    <message>
+        <source>Gain</source>
+        <translation>Verstärkung</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>%1 cannot be "%2".</source>
+        <translation>%1 kann nicht „%2“ sein.</translation>
+    </message>
+    <message>
+        <source>Edit log</source>
+        <translation>Protokoll ändern</translation>
+    </message>
+    <message>
+        <source>Add to log</source>
+        <translation>Ins Protokoll aufnehmen</translation>
+    </message>
+    <message>
+        <source>Remove from log</source>
+        <translation>Aus dem Protokoll nehmen</translation>
+    </message>
+</context>
+<context>
+    <name>howlmap::app::LogPage</name>
+    <message>
+        <source>Log of the soundcheck</source>
+        <translation>Protokoll des Soundchecks</translation>
+    </message>
+    <message>
+        <source>Nothing logged yet: rings that you log appear here and on the printed sheet.</source>
+        <translation>Noch nichts eingetragen: eingetragene Pfeifstellen erscheinen hier und auf dem gedruckten Blatt.</translation>
+    </message>
+    <message>
+        <source>Remove row</source>
+        <translation>Zeile entfernen</translation>
+    </message>
+    <message>
+        <source>Takes the marked rows out of the log (Del).</source>
+        <translation>Nimmt die gewählten Zeilen aus dem Protokoll (Entf).</translation>
+    </message>
+    <message>
+        <source>&amp;Add row</source>
+        <translation>Zeile &amp;hinzufügen</translation>
+    </message>
+    <message>
+        <source>Adds a row for something that was found by ear.</source>
+        <translation>Fügt eine Zeile für etwas hinzu, das nach Gehör gefunden wurde.</translation>
+    </message>
+    <message>
+        <source>&amp;Remove row</source>
+        <translation>Zeile &amp;entfernen</translation>
+    </message>
+    <message>
+        <source>Takes the marked rows out of the log.</source>
+        <translation>Nimmt die gewählten Zeilen aus dem Protokoll.</translation>
     </message>
 </context>
 <context>
@@ -2683,6 +2993,137 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
 </context>
 <context>
+    <name>howlmap::app::RecordingPage</name>
+    <message>
+        <source>Sound (%1);;All files (*)</source>
+        <translation>Klang (%1);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Load a &amp;sound…</source>
+        <translation>&amp;Aufnahme laden…</translation>
+    </message>
+    <message>
+        <source>A recording in which something howls: WAV, FLAC or AIFF, also hours long.</source>
+        <translation>Eine Aufnahme, in der etwas pfeift: WAV, FLAC oder AIFF, auch stundenlang.</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Gives the search up.</source>
+        <translation>Bricht die Suche ab.</translation>
+    </message>
+    <message>
+        <source>Searched so far</source>
+        <translation>Bisher durchsucht</translation>
+    </message>
+    <message>
+        <source>Load a recording, or drop one here: it says which frequency howls, and which loop it may be.</source>
+        <translation>Laden Sie eine Aufnahme, oder lassen Sie sie hier fallen: sie zeigt, welche Frequenz pfeift und welche Schleife es sein kann.</translation>
+    </message>
+    <message>
+        <source>Frequency</source>
+        <translation>Frequenz</translation>
+    </message>
+    <message>
+        <source>Band</source>
+        <translation>Band</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>Grew</source>
+        <translation>Wuchs</translation>
+    </message>
+    <message>
+        <source>Loudest</source>
+        <translation>Am lautesten</translation>
+    </message>
+    <message>
+        <source>Howls in the recording</source>
+        <translation>Pfeifen in der Aufnahme</translation>
+    </message>
+    <message>
+        <source>Could be</source>
+        <translation>Könnte sein</translation>
+    </message>
+    <message>
+        <source>Rings at</source>
+        <translation>Pfeift bei</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>Reserve</translation>
+    </message>
+    <message>
+        <source>Loops that could make it</source>
+        <translation>Schleifen, die es sein könnten</translation>
+    </message>
+    <message>
+        <source>Load a sound</source>
+        <translation>Aufnahme laden</translation>
+    </message>
+    <message>
+        <source>Listening to %1 …</source>
+        <translation>%1 wird angehört …</translation>
+    </message>
+    <message>
+        <source>%1: no howl in %2.</source>
+        <translation>%1: kein Pfeifen in %2.</translation>
+    </message>
+    <message>
+        <source>%1, %2: howls found: %3.</source>
+        <translation>%1, %2: Pfeifstellen gefunden: %3.</translation>
+    </message>
+    <message>
+        <source>%1 was not read.</source>
+        <translation>%1 wurde nicht gelesen.</translation>
+    </message>
+    <message>
+        <source>The sound cannot be used.</source>
+        <translation>Diese Aufnahme lässt sich nicht verwenden.</translation>
+    </message>
+    <message>
+        <source>Save it as WAV, FLAC or AIFF with 8 to 192 kHz and load it again.</source>
+        <translation>Speichern Sie sie als WAV, FLAC oder AIFF mit 8 bis 192 kHz, und laden Sie sie noch einmal.</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Angehalten.</translation>
+    </message>
+    <message>
+        <source>%1 dB/s</source>
+        <translation>%1 dB/s</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation>gehalten</translation>
+    </message>
+    <message>
+        <source>%1 dBFS</source>
+        <translation>%1 dBFS</translation>
+    </message>
+    <message>
+        <source>%1 → %2</source>
+        <translation>%1 → %2</translation>
+    </message>
+    <message>
+        <source>no loop of this show comes near</source>
+        <translation>keine Schleife dieser Show kommt in die Nähe</translation>
+    </message>
+</context>
+<context>
     <name>howlmap::app::RecoveryDialog</name>
     <message>
         <source>New show</source>
@@ -2907,6 +3348,56 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
 </context>
 <context>
+    <name>howlmap::app::RingOutList</name>
+    <message>
+        <source>Bands in the order in which they are likely to ring</source>
+        <translation>Bänder in der Reihenfolge, in der sie voraussichtlich pfeifen</translation>
+    </message>
+    <message>
+        <source>Each card is a third-octave band: at the right the probability that it rings first, over all stages that the tolerances allow, and the frequency at which its loops are strongest; below who makes it and in which mix. Press Enter to take it into the walk.</source>
+        <translation>Jede Karte ist ein Terzband: rechts die Wahrscheinlichkeit, dass es zuerst pfeift, über alle Aufbauten, die die Toleranzen zulassen, und die Frequenz, bei der seine Schleifen am stärksten sind; darunter, wer es macht und in welchem Mix. Eingabe nimmt es in den Rundgang.</translation>
+    </message>
+    <message>
+        <source>Draws done</source>
+        <translation>Gezogen</translation>
+    </message>
+    <message>
+        <source>Likely to ring first</source>
+        <translation>Pfeift wohl zuerst</translation>
+    </message>
+    <message>
+        <source>Nothing can ring. Give a mix a loudspeaker and send it a microphone or a pickup, in Mixes.</source>
+        <translation>Nichts kann pfeifen. Geben Sie unter Mixe einem Mix einen Lautsprecher und schicken Sie ihm ein Mikrofon oder einen Tonabnehmer.</translation>
+    </message>
+    <message>
+        <source>The stage is drawn a thousand times as it might really stand; the order follows in a moment.</source>
+        <translation>Die Bühne wird tausendmal so gezogen, wie sie wirklich stehen könnte; die Reihenfolge folgt gleich.</translation>
+    </message>
+</context>
+<context>
+    <name>howlmap::app::RingOutModel</name>
+    <message>
+        <source>&lt; 1 %</source>
+        <translation>&lt; 1 %</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1 → %2</source>
+        <translation>%1 → %2</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>Band %1 rings first with a probability of %2, near %3: %4, mix %5</source>
+        <translation>Band %1 pfeift mit Wahrscheinlichkeit %2 zuerst, nahe %3: %4, Mix %5</translation>
+    </message>
+</context>
+<context>
     <name>howlmap::app::SendsModel</name>
     <message>
         <source>%1 dB at 1 m makes %2 dBA at the ear of %3 (estimate)</source>
@@ -2954,6 +3445,53 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
 </context>
 <context>
+    <name>howlmap::app::SoundcheckPanel</name>
+    <message>
+        <source>Soundcheck pages</source>
+        <translation>Seiten des Soundchecks</translation>
+    </message>
+    <message>
+        <source>Walk</source>
+        <translation>Rundgang</translation>
+    </message>
+    <message>
+        <source>Rings the stage out step by step.</source>
+        <translation>Pfeift die Bühne Schritt für Schritt ein.</translation>
+    </message>
+    <message>
+        <source>Recording</source>
+        <translation>Aufnahme</translation>
+    </message>
+    <message>
+        <source>Finds out what howls in a recording.</source>
+        <translation>Findet heraus, was in einer Aufnahme pfeift.</translation>
+    </message>
+    <message>
+        <source>Live</source>
+        <translation>Live</translation>
+    </message>
+    <message>
+        <source>Listens and names what rings, in large type.</source>
+        <translation>Hört zu und nennt in großer Schrift, was pfeift.</translation>
+    </message>
+    <message>
+        <source>Tap test</source>
+        <translation>Klopftest</translation>
+    </message>
+    <message>
+        <source>Finds the modes of an instrument's body.</source>
+        <translation>Findet die Moden eines Instrumentenkorpus.</translation>
+    </message>
+    <message>
+        <source>Log</source>
+        <translation>Protokoll</translation>
+    </message>
+    <message>
+        <source>What was found and done.</source>
+        <translation>Was gefunden und getan wurde.</translation>
+    </message>
+</context>
+<context>
     <name>howlmap::app::StatusFigures</name>
     <message>
         <source>What rings first if everything is raised, and between whom.</source>
@@ -2998,6 +3536,109 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     <message>
         <source>%1  %2  %3 → %4</source>
         <translation>%1  %2  %3 → %4</translation>
+    </message>
+</context>
+<context>
+    <name>howlmap::app::TapPage</name>
+    <message>
+        <source>Modes, strongest first</source>
+        <translation>Moden, stärkste zuerst</translation>
+    </message>
+    <message>
+        <source>Frequency</source>
+        <translation>Frequenz</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Q</source>
+        <translation>Q</translation>
+    </message>
+    <message>
+        <source>Level</source>
+        <translation>Pegel</translation>
+    </message>
+    <message>
+        <source>Load &amp;taps…</source>
+        <translation>&amp;Klopfer laden…</translation>
+    </message>
+    <message>
+        <source>A recording of several taps with quiet between them.</source>
+        <translation>Eine Aufnahme mehrerer Klopfer mit Stille dazwischen.</translation>
+    </message>
+    <message>
+        <source>Re&amp;cord</source>
+        <translation>Auf&amp;nehmen</translation>
+    </message>
+    <message>
+        <source>Records taps from the first sound input, a minute at most.</source>
+        <translation>Nimmt Klopfer vom ersten Toneingang auf, höchstens eine Minute.</translation>
+    </message>
+    <message>
+        <source>Pickup</source>
+        <translation>Tonabnehmer</translation>
+    </message>
+    <message>
+        <source>The pickup that is to have the modes.</source>
+        <translation>Der Tonabnehmer, der die Moden bekommt.</translation>
+    </message>
+    <message>
+        <source>&amp;Put on pickup</source>
+        <translation>&amp;Dem Tonabnehmer geben</translation>
+    </message>
+    <message>
+        <source>Gives the pickup these modes; one step that can be undone.</source>
+        <translation>Gibt dem Tonabnehmer diese Moden; ein Schritt, der sich zurücknehmen lässt.</translation>
+    </message>
+    <message>
+        <source>Damp the strings, tap the bridge a few times with a fingertip, and load the recording.</source>
+        <translation>Saiten dämpfen, mit der Fingerspitze einige Male auf den Steg klopfen und die Aufnahme laden.</translation>
+    </message>
+    <message>
+        <source>This show has no pickup yet.</source>
+        <translation>Diese Show hat noch keinen Tonabnehmer.</translation>
+    </message>
+    <message>
+        <source>Load taps</source>
+        <translation>Klopfer laden</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>&amp;Anhalten</translation>
+    </message>
+    <message>
+        <source>Recording: tap a few times, half a second apart, then stop.</source>
+        <translation>Nimmt auf: einige Male klopfen, eine halbe Sekunde auseinander, dann anhalten.</translation>
+    </message>
+    <message>
+        <source>The recording</source>
+        <translation>Die Aufnahme</translation>
+    </message>
+    <message>
+        <source>%1: looking for modes …</source>
+        <translation>%1: Moden werden gesucht …</translation>
+    </message>
+    <message>
+        <source>%1 Hz</source>
+        <translation>%1 Hz</translation>
+    </message>
+    <message>
+        <source>%1 dB</source>
+        <translation>%1 dB</translation>
+    </message>
+    <message>
+        <source>%1: taps averaged: %2.</source>
+        <translation>%1: gemittelte Klopfer: %2.</translation>
+    </message>
+    <message>
+        <source>Modes of %1 from taps</source>
+        <translation>Moden von %1 aus Klopfern</translation>
+    </message>
+    <message>
+        <source>Modes from a tap recording</source>
+        <translation>Moden aus einer Klopfaufnahme</translation>
     </message>
 </context>
 <context>
@@ -3064,6 +3705,85 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     <message>
         <source>cannot be read; expected e.g. %1</source>
         <translation>nicht lesbar; erwartet z. B. %1</translation>
+    </message>
+</context>
+<context>
+    <name>howlmap::app::WalkPage</name>
+    <message>
+        <source>&lt;b&gt;Ears and hands first.&lt;/b&gt; Ring out at low level, hands on the fader, ears protected, nobody's head in front of a wedge, players warned. Levels here are estimates and no measurement of hearing safety. House rules and local codes come first.</source>
+        <translation>&lt;b&gt;Erst Ohren und Hände.&lt;/b&gt; Leise einpfeifen, die Hand am Regler, die Ohren geschützt, niemandes Kopf vor einem Monitor, die Spieler gewarnt. Pegel sind hier Schätzungen und keine Messung der Hörsicherheit. Hausregeln und örtliche Vorschriften gehen vor.</translation>
+    </message>
+    <message>
+        <source>Band that rings</source>
+        <translation>Band, das pfeift</translation>
+    </message>
+    <message>
+        <source>The band that rings; the likeliest stand first.</source>
+        <translation>Das Band, das pfeift; die wahrscheinlichsten stehen zuerst.</translation>
+    </message>
+    <message>
+        <source>Loud enough: &amp;finish</source>
+        <translation>Laut genug: &amp;fertig</translation>
+    </message>
+    <message>
+        <source>The mix is as loud as the players need it, and nothing rings.</source>
+        <translation>Der Mix ist so laut, wie die Spieler ihn brauchen, und nichts pfeift.</translation>
+    </message>
+    <message>
+        <source>Ears and hands are &amp;ready: begin</source>
+        <translation>Ohren und Hände sind &amp;bereit: beginnen</translation>
+    </message>
+    <message>
+        <source>It &amp;rings</source>
+        <translation>Es &amp;pfeift</translation>
+    </message>
+    <message>
+        <source>&amp;Begin again</source>
+        <translation>&amp;Neu beginnen</translation>
+    </message>
+    <message>
+        <source>It has &amp;stopped: listen again</source>
+        <translation>Es hat auf&amp;gehört: wieder hinhören</translation>
+    </message>
+    <message>
+        <source> Cuts so far: %1, all in the log.</source>
+        <translation> Absenkungen bisher: %1, alle im Protokoll.</translation>
+    </message>
+    <message>
+        <source>One mix at a time: raise, listen, name the band, cut no more than needed, and again.</source>
+        <translation>Ein Mix nach dem anderen: anheben, hinhören, das Band nennen, nicht mehr als nötig absenken, und wieder von vorn.</translation>
+    </message>
+    <message>
+        <source>Raise %1 slowly until something begins to ring, then take the fader back a little. Most likely it is %2: %3 → %4.</source>
+        <translation>Heben Sie %1 langsam an, bis etwas zu pfeifen beginnt, dann nehmen Sie den Regler etwas zurück. Am wahrscheinlichsten ist es %2: %3 → %4.</translation>
+    </message>
+    <message>
+        <source>Raise the mix slowly until something begins to ring.</source>
+        <translation>Heben Sie den Mix langsam an, bis etwas zu pfeifen beginnt.</translation>
+    </message>
+    <message>
+        <source>Which band is it? Choose it here, or let Live name it. The cut is as deep as it takes for the next ring to be as far, and no deeper.</source>
+        <translation>Welches Band ist es? Wählen Sie es hier, oder lassen Sie es Live nennen. Die Absenkung ist so tief, dass die nächste Pfeifstelle gleich weit ist, und nicht tiefer.</translation>
+    </message>
+    <message>
+        <source>Done.</source>
+        <translation>Fertig.</translation>
+    </message>
+    <message>
+        <source>Play the loudest song, open every microphone, and keep a hand on the fader.</source>
+        <translation>Spielen Sie das lauteste Stück, öffnen Sie alle Mikrofone, und behalten Sie eine Hand am Regler.</translation>
+    </message>
+    <message>
+        <source>Ring-out done. Cuts in the log: %1.</source>
+        <translation>Einpfeifen fertig. Absenkungen im Protokoll: %1.</translation>
+    </message>
+    <message>
+        <source>%1 (%2 %)</source>
+        <translation>%1 (%2 %)</translation>
+    </message>
+    <message>
+        <source>First the cautions: then begin the walk.</source>
+        <translation>Erst die Vorsicht, dann den Rundgang beginnen.</translation>
     </message>
 </context>
 <context>
@@ -3245,6 +3965,14 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     <message>
         <source>What every player hears, for how long, and what reaches the house.</source>
         <translation>Was alle Spieler hören, wie lange, und was in den Saal dringt.</translation>
+    </message>
+    <message>
+        <source>Soundcheck</source>
+        <translation>Soundcheck</translation>
+    </message>
+    <message>
+        <source>What rings first, the walk through it, recordings, live sound, taps, and the log.</source>
+        <translation>Was zuerst pfeift, der Rundgang hindurch, Aufnahmen, Live-Klang, Klopfer und das Protokoll.</translation>
     </message>
 </context>
 <context>
@@ -3881,6 +4609,37 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     <message>
         <source>In 95 of 100 stages it has %1 left or more.</source>
         <translation>In 95 von 100 Aufbauten sind %1 oder mehr übrig.</translation>
+    </message>
+</context>
+<context>
+    <name>soundcheck</name>
+    <message>
+        <source>heard</source>
+        <translation>gehört</translation>
+    </message>
+    <message>
+        <source>notch</source>
+        <translation>Kerbfilter</translation>
+    </message>
+    <message>
+        <source>pull band</source>
+        <translation>Band ziehen</translation>
+    </message>
+    <message>
+        <source>The sound input could not be opened.</source>
+        <translation>Der Toneingang ließ sich nicht öffnen.</translation>
+    </message>
+    <message>
+        <source>The sound input has gone away.</source>
+        <translation>Der Toneingang ist verschwunden.</translation>
+    </message>
+    <message>
+        <source>%1 offers no rate between 8 and 192 kHz.</source>
+        <translation>%1 bietet keine Rate zwischen 8 und 192 kHz.</translation>
+    </message>
+    <message>
+        <source>This machine offers no sound input. Everything else works: record elsewhere and load the file, or plug a sound input in and look again.</source>
+        <translation>Dieser Rechner bietet keinen Toneingang. Alles andere geht: woanders aufnehmen und die Datei laden, oder einen Toneingang anstecken und noch einmal suchen.</translation>
     </message>
 </context>
 </TS>
