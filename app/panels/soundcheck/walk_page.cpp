@@ -138,7 +138,7 @@ void WalkPage::fill_bands() {
                        third_octave_of(b.band_hz));
     for (int band = 0; band < kThirdOctaves; ++band)
         if (!likely(band)) band_->addItem(band_text(kNominalThirdOctaves[static_cast<std::size_t>(band)]), band);
-    if (!order_.at(0)) band_->setCurrentIndex(-1);  // nobody knows yet which is likely
+    band_->setCurrentIndex(order_.at(0) ? 0 : -1);  // without an order nobody knows which is likely
 }
 
 void WalkPage::choose_band() {
