@@ -12,7 +12,7 @@
 namespace howlmap::app {
 namespace {
 
-constexpr double kLow = 40.0, kHigh = 5000.0, kRangeDb = 48.0;
+constexpr double kLow = 40.0, kHigh = 5000.0, kRangeDb = 48.0, kLineDb = 12.0;
 constexpr int kPoints = 400;
 
 std::vector<double> curve(const Pickup& pickup) {
@@ -63,6 +63,13 @@ void BodyCurve::paintEvent(QPaintEvent*) {
         const QString label = hz < 1000 ? QString::number(hz) : tr("%1 k").arg(hz / 1000);
         painter.drawText(QRectF(std::min(x - 30, width() - 62.0), area.bottom(), 60, text + 4), Qt::AlignCenter, label);
     }
+    painter.setPen(QPen(palette().color(QPalette::Mid), 0.5));
+    for (double db = kLineDb; db < kRangeDb; db += kLineDb) {
+        const double y = area.top() + area.height() * db / kRangeDb;
+        painter.drawLine(QPointF(area.left(), y), QPointF(area.right(), y));
+    }
+    painter.setPen(palette().color(QPalette::Text));
+    painter.drawText(area, Qt::AlignRight | Qt::AlignTop, tr("lines %1 dB apart").arg(kLineDb));
     double top = -300.0;
     std::vector<double> before = before_ ? curve(*before_) : std::vector<double>{};
     std::vector<double> after = after_ ? curve(*after_) : std::vector<double>{};

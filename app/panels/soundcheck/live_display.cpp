@@ -83,7 +83,7 @@ void LiveDisplay::paintEvent(QPaintEvent*) {
 }
 
 void LiveDisplay::paint_bands(QPainter& painter, const QRectF& area) const {
-    const double step = area.width() / kThirdOctaves, text = std::min(18.0, 0.2 * area.height());
+    const double step = area.width() / kThirdOctaves, text = std::clamp(0.13 * area.height(), 14.0, 44.0);
     const QRectF bars = area.adjusted(0, 2, 0, -text);
     const int ringing = alarm() ? third_octave_of(reading_->howls.front().hz) : -1;
     QFont small = tabular(font());

@@ -26,6 +26,7 @@ LogPage::LogPage(const Workspace& workspace, QWidget* parent)
     table_->setItemDelegateForColumn(LogModel::mix, new ChoiceDelegate([this] { return model_->mix_names(); }, this));
     table_->horizontalHeader()->setStretchLastSection(true);
     table_->verticalHeader()->hide();
+    table_->verticalHeader()->setDefaultSectionSize(table_->fontMetrics().height() + 6);
     table_->setWordWrap(false);
     empty_->setText(tr("Nothing logged yet: rings that you log appear here and on the printed sheet."));
     empty_->setWordWrap(true);

@@ -37,6 +37,7 @@ QTableWidget* table(const QStringList& titles, const QString& name, const char* 
     made->setSelectionMode(QAbstractItemView::SingleSelection);
     made->setEditTriggers(QAbstractItemView::NoEditTriggers);
     made->verticalHeader()->hide();
+    made->verticalHeader()->setDefaultSectionSize(made->fontMetrics().height() + 6);
     made->horizontalHeader()->setStretchLastSection(true);
     made->setWordWrap(false);
     return made;
@@ -113,7 +114,7 @@ QWidget* RecordingPage::build_top() {
 }
 
 QWidget* RecordingPage::build_tables() {
-    table_ = table({tr("Frequency"), tr("Band"), tr("Note"), tr("From"), tr("To"), tr("Grew"), tr("Loudest")},
+    table_ = table({tr("Frequency"), tr("Band"), tr("Note"), tr("When"), tr("Grew"), tr("Loudest")},
                    tr("Howls in the recording"), "howls");
     suspect_table_ = table({tr("Could be"), tr("Rings at"), tr("Margin")}, tr("Loops that could make it"), "suspects");
     offer_ = new CutOffer(work_, this);
@@ -124,6 +125,7 @@ QWidget* RecordingPage::build_tables() {
     splitter->setStretchFactor(0, 4);
     splitter->setStretchFactor(1, 3);
     splitter->setStretchFactor(2, 3);
+    splitter->setSizes({260, 200, 200});
     return splitter;
 }
 
@@ -175,7 +177,8 @@ void RecordingPage::show_howls(std::vector<Howl> howls, double) {
     for (const Howl& h : howls_) {
         const QString grew = h.growth_db_per_s > 0.0 ? tr("%1 dB/s").arg(h.growth_db_per_s, 0, 'f', 0) : tr("held");
         const double band = kNominalThirdOctaves[static_cast<std::size_t>(third_octave_of(h.hz))];
-        rows.append({hz_text(h.hz), band_text(band), note_of_hz(h.hz), clock(h.from_s), clock(h.to_s), grew,
+        rows.append({hz_text(h.hz), band_text(band), note_of_hz(h.hz),
+                     tr("%1 to %2").arg(clock(h.from_s), clock(h.to_s)), grew,
                      tr("%1 dBFS").arg(h.level_dbfs, 0, 'f', 0)});
     }
     fill(*table_, rows);

@@ -34,6 +34,7 @@ SoundcheckPanel::SoundcheckPanel(const Workspace& workspace, QWidget* parent)
     splitter->addWidget(pages_);
     splitter->setStretchFactor(0, 1);
     splitter->setStretchFactor(1, 4);
+    splitter->setSizes({260, 660});
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(splitter);

@@ -36,6 +36,7 @@ TapPage::TapPage(Document& document, QWidget* parent)
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table_->setSelectionBehavior(QAbstractItemView::SelectRows);
     table_->verticalHeader()->hide();
+    table_->verticalHeader()->setDefaultSectionSize(table_->fontMetrics().height() + 6);
     table_->horizontalHeader()->setStretchLastSection(true);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(6, 6, 6, 6);

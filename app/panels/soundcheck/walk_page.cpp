@@ -6,6 +6,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "app/document/document.h"
 #include "app/panels/soundcheck/cut_offer.h"
@@ -46,6 +47,7 @@ void WalkPage::build() {
     band_ = new QComboBox;
     band_->setObjectName(QStringLiteral("walk_band"));
     band_->setAccessibleName(tr("Band that rings"));
+    band_->setPlaceholderText(tr("Which band?"));
     band_->setToolTip(tr("The band that rings; the likeliest stand first."));
     forward_ = new QPushButton;
     forward_->setObjectName(QStringLiteral("walk_forward"));
@@ -136,13 +138,16 @@ void WalkPage::fill_bands() {
                        third_octave_of(b.band_hz));
     for (int band = 0; band < kThirdOctaves; ++band)
         if (!likely(band)) band_->addItem(band_text(kNominalThirdOctaves[static_cast<std::size_t>(band)]), band);
+    band_->setCurrentIndex(order_.at(0) ? 0 : -1);  // without an order nobody knows which is likely
 }
 
 void WalkPage::choose_band() {
+    if (band_->currentIndex() < 0) return offer_->withdraw();
     const int band = band_->currentData().toInt();
     if (const RingOutBand* b = likely(band)) return offer_->offer(b->hz, b->input, b->loudspeaker, b->mix);
     const RingOutBand* first = order_.at(0);
-    offer_->offer(third_octave_centre(band), {}, {}, first ? first->mix : std::string());
+    offer_->offer(std::clamp(third_octave_centre(band), kLowestHz, kHighestHz), {}, {},
+                  first ? first->mix : std::string());
 }
 
 void WalkPage::name_band(const RingOutBand& band) {
