@@ -24,8 +24,8 @@ Lab between(const Lab& p, const Lab& q, double t) {
 
 /// From safe to ringing. Lightness runs one way all along, so the scale reads in grey and with any colour vision.
 const std::vector<Lab>& way(bool dark) {
-    static const std::vector<Lab> on_paper = {{94, -3, 22}, {82, 8, 52},  {66, 36, 54},
-                                              {48, 58, 38}, {30, 46, 10}, {16, 26, -8}};
+    static const std::vector<Lab> on_paper = {{94, -3, 22}, {82, 8, 50},  {64, 34, 52},
+                                              {47, 56, 36}, {30, 46, 10}, {16, 26, -8}};
     static const std::vector<Lab> on_slate = {{28, 12, -18}, {40, 38, -8}, {54, 54, 22},
                                               {68, 36, 52},  {82, 8, 58},  {95, -6, 46}};
     return dark ? on_slate : on_paper;
