@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 #include "core/air/weighting.h"
 #include "core/listening/bounded_squares.h"
@@ -18,6 +19,7 @@ constexpr int kRounds = 6;
 constexpr std::size_t kMostBands = 40, kMostConditions = 60;
 constexpr double kMixCounts = 0.08;   // share of a loop gain from which on a mix's bands are looked at
 constexpr double kNearDb = 1.5;       // frequencies this close to the limit are kept in the conditions
+constexpr double kIdleDb = 0.02;      // a cut must take this much off the strongest frequency for each of its decibels
 constexpr double kOutsideTone = 0.1;  // weight of a band in which the players have next to nothing
 
 using Key = std::pair<std::size_t, int>;
@@ -50,14 +52,20 @@ class Solver {
     }
 
     BandCuts solve() {
+        BandCuts best;
+        double least_over = over();
         for (int round = 0; round < kRounds && !now_.job.cancelled(); ++round) {
             collect();
             if (bands_.empty()) break;
             step();
-            look();
-            if (*std::max_element(gains_.begin(), gains_.end()) <= limit_db_ + 0.05 && round > 0) break;
+            look(bands_);
+            if (over() < least_over - 0.02) {
+                least_over = over();
+                best = bands_;
+            }
+            if (std::abs(strongest_db() - limit_db_) < 0.1) break;
         }
-        return rounded();
+        return without_idle(rounded(best));
     }
 
   private:
@@ -67,25 +75,31 @@ class Solver {
         std::vector<double> mix_share;
     };
 
-    /// Frequencies that are or are close to being too strong, and the bands that reach them.
+    /// Frequencies that are, were or nearly are too strong, and the bands that reach them.
     void collect() {
-        conditions_.clear();
-        std::vector<std::size_t> strong;
         for (std::size_t at = 0; at < gains_.size(); ++at)
-            if (gains_[at] > limit_db_ - kNearDb) strong.push_back(at);
+            if (gains_[at] > limit_db_ - kNearDb) watched_.insert(at);
+        std::vector<std::size_t> strong(watched_.begin(), watched_.end());
         std::stable_sort(strong.begin(), strong.end(),
                          [&](std::size_t a, std::size_t b) { return gains_[a] > gains_[b]; });
         if (strong.size() > kMostConditions) strong.resize(kMostConditions);
+        conditions_.clear();
         for (std::size_t at : strong) {
-            std::vector<double> share(now_.show.mixes.size());
-            for (const LoopPart& part : guard_.parts(at)) share[static_cast<std::size_t>(part.mix)] += part.share;
-            const double place = 10.0 * std::log10(guard_.hz()[at] / 1000.0) + 17.0;
-            for (std::size_t m = 0; m < share.size() && gains_[at] > limit_db_; ++m)
-                for (int band = static_cast<int>(std::floor(place)); band <= static_cast<int>(std::ceil(place)); ++band)
-                    if (share[m] >= kMixCounts && band >= 0 && band < kThirdOctaves && bands_.size() < kMostBands)
-                        bands_.try_emplace({m, band}, 0.0);
-            conditions_.push_back({at, gains_[at], std::move(share)});
+            Condition condition{at, gains_[at], std::vector<double>(now_.show.mixes.size())};
+            for (const LoopPart& part : guard_.parts(at))
+                condition.mix_share[static_cast<std::size_t>(part.mix)] += part.share;
+            if (gains_[at] > limit_db_) add_bands(condition);
+            conditions_.push_back(std::move(condition));
         }
+    }
+
+    void add_bands(const Condition& condition) {
+        const double place = 10.0 * std::log10(guard_.hz()[condition.at] / 1000.0) + 17.0;
+        for (std::size_t m = 0; m < condition.mix_share.size(); ++m)
+            for (const double band : {std::floor(place), std::ceil(place)})
+                if (condition.mix_share[m] >= kMixCounts && band >= 0.0 && band < kThirdOctaves &&
+                    bands_.size() < kMostBands)
+                    bands_.try_emplace({m, static_cast<int>(band)}, 0.0);
     }
 
     double setting(const Key& key) const {
@@ -137,16 +151,42 @@ class Solver {
         for (auto& [key, cut] : bands_) cut = solved[column++];
     }
 
-    void look() {
-        const BandCuts cuts = bands_;
+    void look(const BandCuts& cuts) {
         guard_ = now_.guard.changed(now_.after([&](Show& show) { apply_cuts(show, cuts); }));
         gains_ = guard_.gains_db();
     }
 
-    BandCuts rounded() const {
-        BandCuts cuts;
-        for (const auto& [key, cut] : bands_)
-            if (const double half = std::floor(cut * 2.0 + 0.3) / 2.0; half < 0.0) cuts[key] = half;
+    double strongest_db() const { return *std::max_element(gains_.begin(), gains_.end()); }
+    /// How far the strongest frequency lies over the limit, dB; being far below it is waste and counts a little.
+    double over() const {
+        const double over = strongest_db() - limit_db_;
+        return over > 0.0 ? over : -0.1 * over;
+    }
+
+    static BandCuts rounded(const BandCuts& cuts) {
+        BandCuts halves;
+        for (const auto& [key, cut] : cuts)
+            if (const double half = std::floor(cut * 2.0 + 0.3) / 2.0; half < 0.0) halves[key] = half;
+        return halves;
+    }
+
+    /// Leaves out every cut without which the strongest frequency is no stronger to speak of, shallow ones first.
+    BandCuts without_idle(BandCuts cuts) {
+        look(cuts);
+        std::vector<std::pair<double, Key>> order;
+        for (const auto& [key, cut] : cuts) order.emplace_back(-cut, key);
+        std::sort(order.begin(), order.end());
+        for (const auto& [depth, key] : order) {
+            if (now_.job.cancelled()) break;
+            const double before = strongest_db();
+            BandCuts less = cuts;
+            less.erase(key);
+            look(less);
+            if (strongest_db() <= std::max(before, limit_db_) + kIdleDb * depth)
+                cuts = std::move(less);
+            else
+                look(cuts);
+        }
         return cuts;
     }
 
@@ -155,6 +195,7 @@ class Solver {
     Guard guard_;
     std::vector<double> gains_;
     std::vector<BandEnergies> shares_;
+    std::set<std::size_t> watched_;
     std::vector<Condition> conditions_;
     BandCuts bands_;
 };

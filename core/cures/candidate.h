@@ -24,7 +24,9 @@ struct Candidate {
     bool blind = false;                ///< the guard cannot see what it does (polarity)
     std::string instruction, buys, caution;
     double movement_m = 0.0;
-    double guessed_gain_db = 0.0;  ///< of the soft margin of the guard
+    double guessed_gain_db = 0.0;   ///< of the soft margin of the guard
+    double screened_gain_db = 0.0;  ///< of the margin to count on by a few draws
+    double correction_db = 0.0;     ///< what the few draws say more (or less) than the guard
 };
 
 /// The show as it is now, and what is known of it.

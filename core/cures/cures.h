@@ -98,7 +98,7 @@ struct TroubleWeights {
 struct CureOptions {
     std::string input;  ///< only cures for the loops that this input hears; empty: all
     TroubleWeights weights;
-    std::size_t most_cures = 12;  ///< reported at most
+    std::size_t most_cures = 10;  ///< reported at most
     bool plan = true;             ///< find_cures only; false: no plan
 };
 

@@ -17,8 +17,10 @@ namespace {
 constexpr int kPerOctave = 12;
 constexpr int kPowerSteps = 24;
 constexpr double kNothingDb = -200.0;
-constexpr double kSharpness = 8.0;    // of the soft maximum
-constexpr double kRoomPeak = 2.4;     // likely strongest of thousands of Rayleigh values over their rms
+constexpr double kSharpness = 8.0;  // of the soft maximum
+// Loops of different pairs are added as |.|^p: p = 1 is the worst phase, 2 is chance, which tells better what a cure
+// gains in the draws.
+constexpr double kPower = 2.0;
 constexpr double kPathSpread = 0.82;  // rms path change per half width of the position draws: two ends, sqrt(2 / 3)
 
 std::vector<double> grid_of(const Show& show) {
@@ -37,6 +39,13 @@ std::vector<double> grid_of(const Show& show) {
     return hz;
 }
 
+/// Mean of the strongest of the independent values of the room term within a third-octave, over its rms: they lie 2.2 /
+/// RT60 apart (Schroeder 1954), and the largest of n Rayleigh values squared is ln n + 0.577 in the mean (Gumbel).
+double likely_peak(double hz, double rt60_s) {
+    const double count = std::max(1.0, 0.23 * hz * rt60_s / 2.2);
+    return std::sqrt(std::log(count) + 0.577);
+}
+
 /// A first-order pattern whose null is filled by what the aim may be off: mean square to second order in the angle.
 double blunted(const ReceiverPattern& pattern, double angle, double hz, double off) {
     const double gain = pattern.gain(angle, hz);
@@ -53,6 +62,7 @@ struct Guard::Surround {
     std::vector<std::array<double, kVias>> reflections;
     std::vector<double> air_db_per_m, known;  // known: how much of the phases survives the tolerance, 0..1
     std::optional<RoomField> room;
+    std::vector<double> room_peak;
     double aim_off, position_off;
 
     explicit Surround(const Show& show) : hz(grid_of(show)), air(show.air, show.stage.surfaces) {
@@ -64,6 +74,7 @@ struct Guard::Surround {
             known.push_back(std::exp(-turn * turn));
         }
         if (show.stage.room) room.emplace(show);
+        for (double f : hz) room_peak.push_back(show.stage.room ? likely_peak(f, show.stage.room->rt60_s) : 0.0);
         aim_off = radians(show.tolerance.aim_deg);
         position_off = show.tolerance.position_m;
     }
@@ -107,8 +118,8 @@ Guard::Curve Guard::path_curve(std::size_t i, std::size_t l) const {
         }
         const double known = s.known[at];
         double size = std::sqrt(known * (re * re + im * im) + (1.0 - known) * full * full);
-        if (s.room) size += kRoomPeak * s.room->rms(static_cast<int>(i), static_cast<int>(l), s.hz[at]);
-        (*curve)[at] = size;
+        if (s.room) size += s.room_peak[at] * s.room->rms(static_cast<int>(i), static_cast<int>(l), s.hz[at]);
+        (*curve)[at] = std::pow(size, kPower);
     }
     return curve;
 }
@@ -118,7 +129,7 @@ void Guard::compute(const Guard* before) {
     const auto& hz = surround_->hz;
     const auto curve_of = [&](auto&& gain) {
         auto curve = std::make_shared<std::vector<double>>(hz.size());
-        for (std::size_t at = 0; at < hz.size(); ++at) (*curve)[at] = std::abs(gain(hz[at]));
+        for (std::size_t at = 0; at < hz.size(); ++at) (*curve)[at] = std::pow(std::abs(gain(hz[at])), kPower);
         return Curve(curve);
     };
     const auto same_input = [&](std::size_t i) { return before && before->show_->inputs[i] == show.inputs[i]; };
@@ -155,7 +166,7 @@ void Guard::compute(const Guard* before) {
             if (const int c = index_by_id(show.inputs, send.input);
                 c >= 0 && !is_line(show.inputs[static_cast<std::size_t>(c)]))
                 sends_.back()[static_cast<std::size_t>(c)] =
-                    send_gain(send.level_db, show.inputs[static_cast<std::size_t>(c)].source_spl_db);
+                    std::pow(send_gain(send.level_db, show.inputs[static_cast<std::size_t>(c)].source_spl_db), kPower);
         fed_.emplace_back();
         for (const std::string& id : mix.loudspeakers)
             if (const int l = index_by_id(show.loudspeakers, id); l >= 0) fed_.back().push_back(l);
@@ -209,7 +220,7 @@ void Guard::compute_gains() {
         const Slice s = slice(at);
         Eigen::VectorXd vector = Eigen::VectorXd::Ones(s.heard.rows());
         const double value = Slice::perron(s.heard, s.sent, vector);
-        if (value > 0.0) gains_db_[at] = std::max(kNothingDb, ratio_to_db(value));
+        if (value > 0.0) gains_db_[at] = std::max(kNothingDb, ratio_to_db(value) / kPower);
     }
 }
 

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A quick, cautious stand-in for the margin to count on, for searching only; whatever is reported comes from the full
-// analysis. Magnitudes alone at the worst phase, paths whose phases the tolerance scrambles added in full, the nulls of
-// microphones blunted by the tolerance of their aim, the room at its likely strongest.
+// analysis. Magnitudes alone, loops of different pairs added by chance, paths whose phases the tolerance
+// scrambles added in full, the nulls of microphones blunted by the tolerance of their aim, the room at its likely
+// strongest.
 #pragma once
 #include <memory>
 #include <vector>
@@ -51,6 +52,7 @@ class Guard {
 
     std::shared_ptr<const Show> show_;
     std::shared_ptr<const Surround> surround_;
+    // All of these are amplitudes raised to one power, see kPower.
     std::vector<Curve> paths_;  // by input, then loudspeaker; null for line inputs
     std::vector<Curve> bodies_, chains_, responses_, mixes_;
     std::vector<std::vector<double>> sends_;  // by mix, then input

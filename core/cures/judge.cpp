@@ -7,10 +7,7 @@
 #include "core/cures/changed_values.h"
 #include "core/cures/words.h"
 #include "core/listening/send_model.h"
-#include "core/loop/stability.h"
-#include "core/loop/tolerance.h"
 #include "core/show/find.h"
-#include "core/units/notes.h"
 
 namespace howlmap::cures {
 namespace {
@@ -39,18 +36,6 @@ std::string sends_words(const Show& from, const Show& after) {
 }
 }  // namespace
 
-std::optional<Findings> full_analysis(const Show& show, const Job& job) {
-    Findings findings;
-    const Stability stability = stability_of(show, false, job);
-    if (job.cancelled()) return std::nullopt;
-    findings.margins.margin_db = stability.margin_db;
-    if (stability.margin_hz) findings.worst = WorstAfter{*stability.margin_hz, note_of(*stability.margin_hz).name};
-    const auto draws = tolerance_figures(show, job);
-    if (!draws) return std::nullopt;
-    findings.margins.margin_p05_db = draws->margin_p05_db;
-    return findings;
-}
-
 Show applied(const Show& show, const Loudness& reference, const Candidate& candidate) {
     Show changed = show;
     candidate.edit(changed);
@@ -67,10 +52,10 @@ double cost_of(const Candidate& candidate, const Show& from, const Show& after, 
 }
 
 std::optional<Cure> judged(const Show& from, const Margins& before, const Loudness& reference,
-                           const Candidate& candidate, const TroubleWeights& weights, const Job& job) {
+                           const Candidate& candidate, const TroubleWeights& weights, Analyst& analyst) {
     Cure cure;
     cure.after = applied(from, reference, candidate);
-    const auto findings = full_analysis(cure.after, job);
+    const auto findings = analyst.full(cure.after);
     if (!findings) return std::nullopt;
     const Loudness here(from);
     const Loss loss = here.loss(cure.after);

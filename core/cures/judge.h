@@ -3,17 +3,10 @@
 #pragma once
 #include <optional>
 
+#include "core/cures/analyst.h"
 #include "core/cures/candidate.h"
 
 namespace howlmap::cures {
-
-/// Margins and first ring of a show by the full analysis with the draws of the show.
-struct Findings {
-    Margins margins;
-    std::optional<WorstAfter> worst;
-};
-/// Absent only when cancelled.
-std::optional<Findings> full_analysis(const Show& show, const Job& job);
 
 /// A show with a candidate applied: the sends set again unless it may take level.
 Show applied(const Show& show, const Loudness& reference, const Candidate& candidate);
@@ -21,7 +14,7 @@ Show applied(const Show& show, const Loudness& reference, const Candidate& candi
 /// The cure as it is reported. `from` was judged to `before`; `reference` is what must stay as loud. Absent only when
 /// cancelled.
 std::optional<Cure> judged(const Show& from, const Margins& before, const Loudness& reference,
-                           const Candidate& candidate, const TroubleWeights& weights, const Job& job);
+                           const Candidate& candidate, const TroubleWeights& weights, Analyst& analyst);
 
 /// What a candidate costs: trouble, movement, sends to set again, lost level, tone. Units of trouble.
 double cost_of(const Candidate& candidate, const Show& from, const Show& after, const Loss& loss, double tone_db,

@@ -9,20 +9,24 @@
 
 #include "core/cures/band_solver.h"
 #include "core/cures/words.h"
+#include "core/listening/send_model.h"
 
 namespace howlmap::cures {
 namespace {
 constexpr std::size_t kMostCandidates = 12, kMostSteps = 4;
-constexpr std::size_t kMostSets = 320;    // looked at with the guard
-constexpr std::size_t kMostFinished = 8;  // sets that graphic cuts are solved on top of
-constexpr int kMostConfirmed = 5;         // sets put before the full analysis
-constexpr double kReserveDb = 0.1;
+constexpr std::size_t kMostSets = 320;     // weighed with the guard
+constexpr std::size_t kMostFinished = 8;   // sets that graphic cuts are solved on top of
+constexpr std::size_t kMostScreened = 20;  // sets put before a few draws
+constexpr double kDoubtDb = 1.0;           // the guard may be this much too cautious
+constexpr double kScreenDb = 0.2;          // a few draws may be this much too cautious
+constexpr double kDeeperDb = 3.0;          // graphic cuts that fall this short at most are solved again, deeper
 
 /// Some of the candidates together.
 struct Set {
     std::vector<const Candidate*> steps;
     double cost = 0.0;
-    double margin_db = 0.0;  ///< of the guard
+    double margin_db = 0.0;  ///< of the guard, corrected by what the steps were found to gain one by one
+    bool deeper = false;     ///< its graphic cuts have been solved again
     Show show;
 };
 
@@ -32,8 +36,8 @@ bool excludes(const Candidate& a, const Candidate& b) { return a.slot == b.slot;
 std::vector<const Candidate*> parts_of(const Proposals& candidates) {
     std::vector<const Candidate*> parts;
     for (const Candidate& one : candidates)
-        if (one.keeps_level && !one.blind && one.kind != CureKind::graphic_bands &&
-            one.kind != CureKind::narrow_notches && parts.size() < kMostCandidates)
+        if (one.keeps_level && one.kind != CureKind::graphic_bands && one.kind != CureKind::narrow_notches &&
+            parts.size() < kMostCandidates)
             parts.push_back(&one);
     return parts;
 }
@@ -44,7 +48,7 @@ double rough_cost(const Candidate& one, const TroubleWeights& weights) {
 
 /// All sets of up to four that do not exclude each other, cheapest first by trouble and movement alone.
 std::vector<Set> sets_of(const std::vector<const Candidate*>& parts, const TroubleWeights& weights) {
-    std::vector<Set> all{{{}, 0.0, 0.0, {}}};
+    std::vector<Set> all(1);
     for (std::size_t first = 0, size = 1; size <= kMostSteps; ++size) {
         const std::size_t last = all.size();
         for (std::size_t s = first; s < last; ++s)
@@ -68,10 +72,12 @@ std::vector<Set> sets_of(const std::vector<const Candidate*>& parts, const Troub
 
 class Planner {
   public:
-    Planner(const Situation& now, const Margins& before, const Proposals& candidates, const CureOptions& options)
+    Planner(const Situation& now, const Margins& before, const Proposals& candidates, const CureOptions& options,
+            Analyst& analyst)
         : now_(now),
           before_(before),
           options_(options),
+          analyst_(analyst),
           target_(now.show.system.target_margin_db),
           offset_(before.margin_p05_db.value_or(0.0) - now.guard.margin_db()),
           candidates_(candidates) {}
@@ -81,47 +87,61 @@ class Planner {
         tbb::parallel_for(std::size_t{0}, sets_.size(), [&](std::size_t i) {
             if (!now_.job.cancelled()) weigh(sets_[i]);
         });
-        now_.job.report(0.7);
         finish_with_bands();
         if (now_.job.cancelled()) return std::nullopt;
-        for (int attempt = 0; attempt < kMostConfirmed; ++attempt) {
-            const Set* best = cheapest_that_reaches();
-            if (!best) break;
-            const auto findings = full_analysis(best->show, now_.job);
-            if (!findings) return std::nullopt;
-            const double reached = findings->margins.margin_p05_db.value_or(1e9);
-            if (reached >= target_) return steps_of(*best, true);
-            // The guard was too hopeful here: whatever it promises has to be so much more.
-            offset_ = std::min(offset_ - 0.05, reached - best->margin_db);
-            refinish(*best);
+        for (std::size_t tried = 0; tried < kMostScreened && !now_.job.cancelled(); ++tried) {
+            const auto next = cheapest_open();
+            if (next == sets_.end()) break;
+            const Set set = *next;
+            sets_.erase(next);
+            const double screened = screened_db(set);
+            tried_.emplace_back(screened, set);
+            if (screened < target_ - kScreenDb)
+                solve_deeper(set, screened);
+            else if (reaches(set))
+                return steps_of(without_needless(set));
         }
-        return last_resort();
+        return now_.job.cancelled() ? std::nullopt : last_resort();
     }
 
   private:
     double promised(const Set& set) const { return set.margin_db + offset_; }
 
+    /// By a few draws, put right by what all draws say of the show as it is.
+    double screened_db(const Set& set) {
+        return analyst_.screened_db(set.show) - analyst_.screened_db(now_.show) + before_.margin_p05_db.value_or(0.0);
+    }
+
+    bool reaches(const Set& set) {
+        const auto findings = analyst_.full(set.show);
+        return findings && findings->margins.margin_p05_db.value_or(kNoLoopDb) >= target_;
+    }
+
     void weigh(Set& set) const {
         set.show = now_.show;
-        for (const Candidate* step : set.steps) step->edit(set.show);
+        double correction = 0.0;
+        for (const Candidate* step : set.steps) {
+            step->edit(set.show);
+            if (step->blind || step->correction_db < 0.0) correction += step->correction_db;
+        }
         set.show = now_.loudness.restored(set.show);
-        set.margin_db = now_.guard.changed(set.show).margin_db();
+        set.margin_db = now_.guard.changed(set.show).margin_db() + correction;
         set.cost = cost(set);
     }
 
     double cost(const Set& set) const {
         double total = 0.0;
         for (const Candidate* step : set.steps) total += rough_cost(*step, options_.weights);
-        const double lost = std::min(std::max(0.0, std::abs(now_.loudness.loss(set.show).change_db) - 0.1),
-                                     2.0 * static_cast<double>(set.steps.size()));
-        return total + options_.weights.per_lost_db * lost +
+        const double lost = std::max(0.0, std::abs(now_.loudness.loss(set.show).change_db) - 0.1);
+        return total + options_.weights.per_lost_db * std::min(lost, 2.0 * static_cast<double>(set.steps.size())) +
+               options_.weights.per_send * static_cast<double>(send_changes(now_.show, set.show).size()) +
                options_.weights.tone_per_db * now_.loudness.tone_cost_db(set.show);
     }
 
-    const Set* cheapest_that_reaches() const {
-        const Set* best = nullptr;
-        for (const Set& set : sets_)
-            if (promised(set) >= target_ + kReserveDb && (!best || set.cost < best->cost)) best = &set;
+    std::vector<Set>::iterator cheapest_open() {
+        auto best = sets_.end();
+        for (auto set = sets_.begin(); set != sets_.end(); ++set)
+            if (promised(*set) >= target_ - kDoubtDb && (best == sets_.end() || set->cost < best->cost)) best = set;
         return best;
     }
 
@@ -129,24 +149,28 @@ class Planner {
     void finish_with_bands() {
         std::vector<const Set*> order;
         for (const Set& set : sets_)
-            if (promised(set) < target_ + kReserveDb) order.push_back(&set);
-        const auto worth = [&](const Set* set) { return set->cost + 0.25 * (target_ - promised(*set)); };
+            if (promised(set) < target_) order.push_back(&set);
+        const auto worth = [&](const Set* set) { return set->cost + 0.4 * (target_ - promised(*set)); };
         std::stable_sort(order.begin(), order.end(), [&](const Set* a, const Set* b) { return worth(a) < worth(b); });
         if (order.size() > kMostFinished) order.resize(kMostFinished);
         std::vector<Set> finished(order.size());
-        extra_.resize(order.size());
+        std::vector<std::unique_ptr<Candidate>> bands(order.size());
         tbb::parallel_for(std::size_t{0}, order.size(), [&](std::size_t i) {
-            if (!now_.job.cancelled()) finished[i] = with_bands(*order[i], extra_[i]);
+            if (!now_.job.cancelled()) finished[i] = with_bands(*order[i], target_ - promised(*order[i]), bands[i]);
         });
-        for (Set& set : finished)
-            if (set.steps.size() > 0) sets_.push_back(std::move(set));
+        for (std::size_t i = 0; i < finished.size(); ++i) keep(std::move(finished[i]), std::move(bands[i]));
     }
 
-    /// The set with graphic cuts solved on top; `bands` becomes their candidate and must stay where it is.
-    Set with_bands(const Set& set, std::unique_ptr<Candidate>& bands) const {
+    void keep(Set set, std::unique_ptr<Candidate> bands) {
+        if (!bands) return;
+        sets_.push_back(std::move(set));
+        extra_.push_back(std::move(bands));
+    }
+
+    /// The set with graphic cuts for so many decibels solved on top; `bands` becomes their candidate.
+    Set with_bands(const Set& set, double needed_db, std::unique_ptr<Candidate>& bands) const {
         const Guard guard = now_.guard.changed(set.show);
-        const Situation here =
-            situation_of(set.show, now_.loudness, guard, target_ + 2.0 * kReserveDb - promised(set), {}, now_.job);
+        const Situation here = situation_of(set.show, now_.loudness, guard, needed_db, {}, now_.job);
         Proposals found = graphic_bands(here);
         if (found.empty()) return {};
         bands = std::make_unique<Candidate>(std::move(found.front()));
@@ -156,25 +180,50 @@ class Planner {
         return larger;
     }
 
-    /// A set that the full analysis refused gets its graphic cuts again, deeper.
-    void refinish(Set failed) {
-        std::erase_if(failed.steps, [](const Candidate* step) { return step->kind == CureKind::graphic_bands; });
-        weigh(failed);
-        extra_.emplace_back();
-        Set again = with_bands(failed, extra_.back());
-        if (!again.steps.empty()) sets_.push_back(std::move(again));
+    /// Graphic cuts that fell short of what the guard promised are solved once more for so much more.
+    void solve_deeper(const Set& set, double screened) {
+        const double short_db = target_ - screened;
+        const bool bands_last = !set.steps.empty() && set.steps.back()->kind == CureKind::graphic_bands;
+        if (!bands_last || set.deeper || short_db > kDeeperDb) return;
+        Set bare = set;
+        bare.steps.pop_back();
+        weigh(bare);
+        std::unique_ptr<Candidate> bands;
+        Set again = with_bands(bare, set.margin_db - bare.margin_db + short_db, bands);
+        again.deeper = true;
+        again.margin_db = set.margin_db + short_db;
+        keep(std::move(again), std::move(bands));
+    }
+
+    /// The set less every step that it reaches the target without.
+    Set without_needless(Set set) {
+        for (std::size_t i = 0; i < set.steps.size() && set.steps.size() > 1;) {
+            Set less = set;
+            less.steps.erase(less.steps.begin() + static_cast<std::ptrdiff_t>(i));
+            weigh(less);
+            if (less.cost < set.cost && screened_db(less) >= target_ - kScreenDb && reaches(less))
+                set = std::move(less);
+            else
+                ++i;
+        }
+        return set;
     }
 
     /// Nothing keeps the level and reaches the target: the best there is, and the rest out of the level.
     std::optional<Plan> last_resort() {
-        const auto value = [&](const Set& set) { return std::min(promised(set), target_) - set.cost; };
-        const auto best = std::max_element(sets_.begin(), sets_.end(),
-                                           [&](const Set& a, const Set& b) { return value(a) < value(b); });
-        auto plan = steps_of(*best, false);
+        std::stable_sort(sets_.begin(), sets_.end(),
+                         [&](const Set& a, const Set& b) { return promised(a) - a.cost > promised(b) - b.cost; });
+        for (std::size_t i = 0; i < std::min<std::size_t>(sets_.size(), kMostFinished) && !now_.job.cancelled(); ++i)
+            tried_.emplace_back(screened_db(sets_[i]), sets_[i]);
+        const auto value = [&](const auto& tried) { return std::min(tried.first, target_) - tried.second.cost; };
+        const auto best = std::max_element(tried_.begin(), tried_.end(),
+                                           [&](const auto& a, const auto& b) { return value(a) < value(b); });
+        auto plan = steps_of(best == tried_.end() ? Set{} : best->second);
         if (!plan) return plan;
-        const double short_db = target_ - plan->after.margin_p05_db.value_or(target_);
+        const double short_db = target_ - plan->after.margin_p05_db.value_or(kNoLoopDb);
         if (short_db > 0.0) add_turn_down(*plan, short_db);
-        return now_.job.cancelled() ? std::nullopt : std::optional<Plan>(std::move(plan));
+        if (now_.job.cancelled()) return std::nullopt;
+        return plan;
     }
 
     void add_turn_down(Plan& plan, double short_db) {
@@ -182,49 +231,50 @@ class Planner {
         Situation here = situation_of(plan.show, now_.loudness, guard, short_db, {}, now_.job);
         here.needed_db = short_db;
         for (const Candidate& down : turn_down(here)) {
-            const auto step = judged(plan.show, plan.after, now_.loudness, down, options_.weights, now_.job);
+            const auto step = judged(plan.show, plan.after, now_.loudness, down, options_.weights, analyst_);
             if (!step) return;
             plan.reason = words(
-                "Nothing found reaches {:.1f} dB at equal loudness: {:.1f} dB is the best, the last {:.1f} dB come out "
-                "of the level.",
+                "Nothing found reaches {:.1f} dB at equal loudness for less trouble: {:.1f} dB is what the other steps "
+                "give, the last {:.1f} dB "
+                "come out of the level.",
                 target_, target_ - short_db, short_db);
             plan.steps.push_back(*step);
             plan.show = step->after;
             plan.after = step->margins_after;
-            plan.reaches_target = plan.after.margin_p05_db.value_or(1e9) >= target_;
+            plan.reaches_target = plan.after.margin_p05_db.value_or(kNoLoopDb) >= target_;
         }
     }
 
-    std::optional<Plan> steps_of(const Set& set, bool reaches) const {
+    std::optional<Plan> steps_of(const Set& set) {
         Plan plan;
         plan.show = now_.show;
         plan.after = before_;
         for (const Candidate* step : set.steps) {
-            auto cure = judged(plan.show, plan.after, now_.loudness, *step, options_.weights, now_.job);
+            auto cure = judged(plan.show, plan.after, now_.loudness, *step, options_.weights, analyst_);
             if (!cure) return std::nullopt;
             plan.show = cure->after;
             plan.after = cure->margins_after;
             plan.steps.push_back(std::move(*cure));
         }
-        plan.reaches_target = plan.after.margin_p05_db.value_or(1e9) >= target_;
-        if (reaches && !plan.reaches_target)
-            plan.reason = words("Setting the sends again step by step took a little of it.");
+        plan.reaches_target = plan.after.margin_p05_db.value_or(kNoLoopDb) >= target_;
         return plan;
     }
 
     const Situation& now_;
     Margins before_;
     const CureOptions& options_;
+    Analyst& analyst_;
     double target_, offset_;
     const Proposals& candidates_;
     std::vector<Set> sets_;
+    std::vector<std::pair<double, Set>> tried_;
     std::vector<std::unique_ptr<Candidate>> extra_;
 };
 }  // namespace
 
 std::optional<Plan> cheapest_plan(const Situation& now, const Margins& before, const Proposals& candidates,
-                                  const CureOptions& options) {
-    return Planner(now, before, candidates, options).make();
+                                  const CureOptions& options, Analyst& analyst) {
+    return Planner(now, before, candidates, options, analyst).make();
 }
 
 }  // namespace howlmap::cures

@@ -6,9 +6,13 @@
 #include <algorithm>
 #include <functional>
 
+#include "core/cures/judge.h"
+
 namespace howlmap::cures {
 namespace {
 constexpr double kLeastGainDb = 0.15;
+constexpr std::size_t kMostScreened = 24;
+constexpr double kLeastScreenedDb = 0.05, kEndlessDb = 60.0;
 constexpr double kBlindGainDb = 0.5;  // what a cure is trusted with that only the full analysis can judge
 
 using Task = std::function<Proposals()>;
@@ -53,6 +57,26 @@ Proposals propose(const Situation& now, const TroubleWeights& weights) {
     };
     std::stable_sort(all.begin(), all.end(),
                      [&](const Candidate& a, const Candidate& b) { return worth(a) > worth(b); });
+    return all;
+}
+
+Proposals screened(const Situation& now, Proposals candidates, const TroubleWeights& weights, Analyst& analyst) {
+    if (candidates.size() > kMostScreened) candidates.resize(kMostScreened);
+    const double before = analyst.screened_db(now.show);
+    std::vector<std::pair<double, Candidate>> ranked;
+    for (Candidate& one : candidates) {
+        if (now.job.cancelled()) break;
+        const Show after = applied(now.show, now.loudness, one);
+        one.screened_gain_db = std::min(analyst.screened_db(after) - before, kEndlessDb);
+        one.correction_db = one.screened_gain_db - (now.guard.changed(after).margin_db() - now.guard.margin_db());
+        if (one.screened_gain_db < kLeastScreenedDb) continue;
+        const Loss loss = now.loudness.loss(after);
+        const double cost = cost_of(one, now.show, after, loss, now.loudness.tone_cost_db(after), weights);
+        ranked.emplace_back(one.screened_gain_db / std::max(cost, 0.05), std::move(one));
+    }
+    std::stable_sort(ranked.begin(), ranked.end(), [](const auto& a, const auto& b) { return a.first > b.first; });
+    Proposals all;
+    for (auto& [worth, one] : ranked) all.push_back(std::move(one));
     return all;
 }
 

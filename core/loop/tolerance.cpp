@@ -15,6 +15,7 @@
 #include "core/loop/room_field.h"
 #include "core/loop/stability.h"
 #include "core/units/bands.h"
+#include "core/units/level.h"
 
 namespace howlmap {
 namespace {
@@ -87,20 +88,57 @@ ToleranceFigures figures_of(const std::vector<std::optional<DrawnMargin>>& margi
     return figures;
 }
 
-std::optional<ToleranceFigures> tolerance_figures(const Show& show, const Job& job) {
-    std::vector<std::optional<DrawnMargin>> margins(static_cast<std::size_t>(show.tolerance.draws));
-    const BlockModel shared(show, Purpose::draws);
-    if (!shared.model().empty()) {
+namespace {
+/// Margins of all draws that have none yet; those above a limit stay without. On all cores.
+class DrawRun {
+  public:
+    DrawRun(const Show& show, const Job& job)
+        : shared_(show, Purpose::draws), job_(job), margins_(static_cast<std::size_t>(show.tolerance.draws)) {}
+
+    /// Crossings of loop gains above `least`.
+    void run(double least) {
+        if (shared_.model().empty()) return;
         std::atomic<std::size_t> done = 0;
-        tbb::enumerable_thread_specific<BlockScan> scans([&] { return BlockScan(shared); });
-        tbb::parallel_for(std::size_t{0}, margins.size(), [&](std::size_t d) {
-            if (job.cancelled()) return;
-            margins[d] = scans.local().margin(d);
-            job.report(static_cast<double>(++done) / static_cast<double>(margins.size()));
+        tbb::enumerable_thread_specific<BlockScan> scans([&] { return BlockScan(shared_); });
+        tbb::parallel_for(std::size_t{0}, margins_.size(), [&](std::size_t d) {
+            if (job_.cancelled()) return;
+            if (!margins_[d]) margins_[d] = scans.local().margin(d, least);
+            job_.report(static_cast<double>(++done) / static_cast<double>(margins_.size()));
         });
     }
+    const std::vector<std::optional<DrawnMargin>>& margins() const { return margins_; }
+    std::size_t found() const {
+        return static_cast<std::size_t>(
+            std::count_if(margins_.begin(), margins_.end(), [](const auto& margin) { return margin.has_value(); }));
+    }
+
+  private:
+    BlockModel shared_;
+    const Job& job_;
+    std::vector<std::optional<DrawnMargin>> margins_;
+};
+}  // namespace
+
+std::optional<ToleranceFigures> tolerance_figures(const Show& show, const Job& job) {
+    DrawRun draws(show, job);
+    draws.run(kLeastLoop);
     if (job.cancelled()) return std::nullopt;
-    return figures_of(margins, show.tolerance.seed);
+    return figures_of(draws.margins(), show.tolerance.seed);
+}
+
+std::optional<CountOn> margin_to_count_on(const Show& show, double likely_db, const Job& job) {
+    constexpr double kFurtherDb = 2.0;
+    DrawRun draws(show, job);
+    // Both order statistics that the percentile lies between.
+    const std::size_t needed = std::min(draws.margins().size(), (draws.margins().size() - 1) / 20 + 2);
+    double least = std::max(kLeastLoop, db_to_ratio(-likely_db));
+    for (double further = kFurtherDb;; further *= 2.0) {
+        draws.run(least);
+        if (job.cancelled()) return std::nullopt;
+        if (draws.found() >= needed || least <= kLeastLoop) break;
+        least = std::max(kLeastLoop, least * db_to_ratio(-further));
+    }
+    return CountOn{figures_of(draws.margins(), show.tolerance.seed).margin_p05_db};
 }
 
 }  // namespace howlmap

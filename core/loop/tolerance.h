@@ -22,6 +22,15 @@ std::optional<DrawnMargin> drawn_margin(const Show& show, std::uint64_t draw);
 /// Percentiles and first rings of a show's draws, on all cores. Absent when cancelled.
 std::optional<ToleranceFigures> tolerance_figures(const Show& show, const Job& job = {});
 
+/// The 5th percentile of a show's draws alone.
+struct CountOn {
+    std::optional<double> margin_db;  ///< absent when fewer than 95 draws of 100 have a loop
+};
+/// The same 5th percentile as tolerance_figures (to 0.01 dB) in less time: draws that are better than needed for it are
+/// not looked into. `likely_db`: a margin that somewhat more than 5 draws of 100 fall below; only the time depends on
+/// how good a guess it is. Absent when cancelled.
+std::optional<CountOn> margin_to_count_on(const Show& show, double likely_db, const Job& job = {});
+
 /// The figures from margins of all draws; a draw without one counts as infinite.
 ToleranceFigures figures_of(const std::vector<std::optional<DrawnMargin>>& margins, std::uint64_t seed);
 

@@ -34,6 +34,8 @@ CuresPanel::CuresPanel(const Workspace& workspace, QWidget* parent)
         label->setMargin(8);
         label->setAlignment(Qt::AlignTop);
     }
+    empty_->setObjectName(QStringLiteral("cures_empty"));
+    progress_->setObjectName(QStringLiteral("cures_progress"));
     detail_->setObjectName(QStringLiteral("cure_detail"));
     plan_->setObjectName(QStringLiteral("plan_words"));
     progress_->setTextVisible(false);

@@ -12,8 +12,9 @@ namespace {
 constexpr int kDeepest = 5;  // a block, then each interval of it divided 15-fold, again and again
 /// How much larger a locus may be between two points than interpolation says, and than at the points.
 constexpr double kSlack = 1.1;
-constexpr double kBetweenKnots = 1.4143;  // a room term between two knots against the larger of both
-constexpr double kSure = 1e-3;            // 0.01 dB
+constexpr double kSurveySlack = 1.03;   // gains are linear over the blocks of the survey
+constexpr double kBetweenKnots = 1.46;  // a room term between two knots against the larger of both, slack included
+constexpr double kSure = 1e-3;          // 0.01 dB
 
 /// About how wrong the size between two points is: a locus that turns by b and grows by a (nepers) between them bends
 /// away from the spiral through both by an eighth of its second difference, which is of the order of a^2 + b^2.
@@ -28,6 +29,7 @@ BlockScan::BlockScan(const BlockModel& shared)
       stance_(shared.plan().as_drawn()),
       wiring_(shared.wiring()),
       placement_(shared.model(), shared.tables()),
+      quick_(shared, placement_),
       bounds_(shared.model(), wiring_, shared.grid(), shared.room()),
       h_(wiring_.inputs * wiring_.speakers),
       scratch_(wiring_.inputs * wiring_.buses) {
@@ -35,48 +37,40 @@ BlockScan::BlockScan(const BlockModel& shared)
     if (shared.room()) room_.emplace(*shared.room());
 }
 
-std::optional<DrawnMargin> BlockScan::margin(std::uint64_t draw) {
+std::optional<DrawnMargin> BlockScan::margin(std::uint64_t draw, double least) {
     const DrawNumbers numbers(shared_->model().show().tolerance.seed, draw);
     shared_->plan().draw(numbers, stance_);
     placement_.set(stance_);
     wiring_.sends = stance_.sends;
+    quick_.set(stance_, numbers);
     if (room_) room_->set(numbers, shared_->plan().layout().room, stance_.phases);
-    best_ = {0.0, kLeastLoop};
+    best_ = {0.0, least};
     surveyed_.assign(shared_->survey().parts.size(), false);
     bounds_.order(placement_, wiring_, intervals_);
     for (const IntervalBounds::Entry& interval : intervals_) {
         if (interval.bound < best_.size) break;
-        for (std::size_t b = interval.first; b < interval.last; ++b) visit(b, interval);
+        for (std::size_t b = interval.first; b < interval.last; ++b) {
+            const int part = shared_->part_of(b);
+            if (part >= 0)
+                survey(static_cast<std::size_t>(part));
+            else
+                scan(shared_->grid().blocks[b], shared_->chains().at(b), 0);
+        }
     }
     if (best_.hz == 0.0) return std::nullopt;
     return DrawnMargin{-ratio_to_db(best_.size), best_.hz};
-}
-
-void BlockScan::visit(std::size_t b, const IntervalBounds::Entry& interval) {
-    const int part = shared_->part_of(b);
-    if (part >= 0) {
-        survey(static_cast<std::size_t>(part));
-        return;
-    }
-    const Block& block = shared_->grid().blocks[b];
-    if (room_) {
-        room_->enter(block);
-        if (interval.direct + room_->largest(bounds_.room_weights(interval.interval)) < best_.size) return;
-    }
-    scan(block, shared_->chains().at(b), 0);
 }
 
 void BlockScan::survey(std::size_t part) {
     if (surveyed_[part]) return;
     surveyed_[part] = true;
     const Block& block = shared_->survey().grid.blocks[part];
-    room_->enter(block);
-    BlockSpectrum& spectrum = *spectra_[0];
-    fill_spectrum(block, shared_->survey_chains().at(part), spectrum);
-    if (spectrum.find_bounds() * kBetweenKnots < best_.size) return;
+    const double scale = best_.size;
+    quick_.enter(block, shared_->survey_chains().at(part), scale, true);
+    if (!quick_.may_reach(1.0 / kBetweenKnots)) return;
     double segments[kBlockPoints];  // bound between two knots: the variance adds up
     for (std::size_t i = 0; i + 1 < kBlockPoints; ++i)
-        segments[i] = std::hypot(spectrum.bound(i), spectrum.bound(i + 1));
+        segments[i] = kSurveySlack * scale * std::hypot(quick_.bound(i), quick_.bound(i + 1));
     const Survey::Part& blocks = shared_->survey().parts[part];
     for (std::size_t b = blocks.first; b < blocks.last; ++b) {
         const Block& fine = shared_->grid().blocks[b];
@@ -85,24 +79,32 @@ void BlockScan::survey(std::size_t part) {
         const auto first = static_cast<std::size_t>(std::max(0.0, from + 1e-6));
         const auto last = std::min(static_cast<std::size_t>(std::max(0.0, to - 1e-6)), kBlockPoints - 2);
         if (*std::max_element(segments + first, segments + last + 1) < best_.size) continue;
-        room_->enter(fine);
         scan(fine, shared_->chains().at(b), 0);
     }
 }
 
-void BlockScan::fill_spectrum(const Block& block, const ChainValues& chains, BlockSpectrum& spectrum) {
-    for (std::size_t pair = 0; pair < h_.size(); ++pair) {
-        placement_.transfer(pair, block, h_[pair]);
-        if (room_) room_->add(pair, block, h_[pair]);
+/// Loop matrices of a block and bounds of their eigenvalues; whether any may be the largest.
+bool BlockScan::fill_spectrum(const Block& block, const ChainValues& chains, int depth) {
+    BlockSpectrum& spectrum = *spectra_[static_cast<std::size_t>(depth)];
+    if (depth == 0 && quick_.fits(block)) {
+        const double scale = best_.size;
+        quick_.enter(block, chains, scale, false);
+        if (!quick_.may_reach(1.0 / kSlack)) return false;
+        quick_.copy(scale, spectrum.matrix());
+    } else {
+        if (room_) room_->enter(block);
+        for (std::size_t pair = 0; pair < h_.size(); ++pair) {
+            placement_.transfer(pair, block, h_[pair]);
+            if (room_) room_->add(pair, block, h_[pair]);
+        }
+        loop_matrix(wiring_, h_.data(), chains.hears.data(), chains.speaks.data(), scratch_.data(), spectrum.matrix());
     }
-    loop_matrix(wiring_, h_.data(), chains.hears.data(), chains.speaks.data(), scratch_.data(), spectrum.matrix());
+    return spectrum.find_bounds() * kSlack >= best_.size;
 }
 
 void BlockScan::scan(const Block& block, const ChainValues& chains, int depth) {
-    if (room_ && depth > 0) room_->enter(block);
+    if (!fill_spectrum(block, chains, depth)) return;
     BlockSpectrum& spectrum = *spectra_[static_cast<std::size_t>(depth)];
-    fill_spectrum(block, chains, spectrum);
-    if (spectrum.find_bounds() * kSlack < best_.size) return;
     spectrum.find_eigenvalues();
     for (std::size_t point = 0; point + 1 < kBlockPoints; ++point)
         if (std::max(spectrum.bound(point), spectrum.bound(point + 1)) * kSlack >= best_.size)

@@ -7,6 +7,8 @@
 #include "core/loop/blocks/block_model.h"
 #include "core/loop/blocks/block_spectrum.h"
 #include "core/loop/blocks/interval_bounds.h"
+#include "core/loop/blocks/quick_field.h"
+#include "core/loop/crossings.h"
 #include "core/loop/locus_step.h"
 #include "core/loop/tolerance.h"
 
@@ -17,16 +19,15 @@ class BlockScan {
   public:
     explicit BlockScan(const BlockModel& shared);
     /// Strongest crossing of a draw, its size to about 0.01 dB and its frequency to a hundredth of a step. Absent below
-    /// -60 dB.
-    std::optional<DrawnMargin> margin(std::uint64_t draw);
+    /// -60 dB, and where nothing is larger than `least` (a loop gain, 0.001 or more): the more is asked, the faster.
+    std::optional<DrawnMargin> margin(std::uint64_t draw, double least = kLeastLoop);
 
   private:
     struct Found {
         double hz = 0.0, size = 0.0;
     };
-    void visit(std::size_t block, const IntervalBounds::Entry& interval);
     void survey(std::size_t part);
-    void fill_spectrum(const Block& block, const ChainValues& chains, BlockSpectrum& spectrum);
+    bool fill_spectrum(const Block& block, const ChainValues& chains, int depth);
     void scan(const Block& block, const ChainValues& chains, int depth);
     bool may_cross(const BlockSpectrum& spectrum, const StepSpan& span, std::size_t point) const;
     void look_between(const Block& block, const BlockSpectrum& spectrum, std::size_t point, int depth);
@@ -35,6 +36,7 @@ class BlockScan {
     Stance stance_;
     Wiring wiring_;
     Placement placement_;
+    QuickField quick_;
     IntervalBounds bounds_;
     std::vector<IntervalBounds::Entry> intervals_;
     std::vector<Lanes> h_, scratch_;

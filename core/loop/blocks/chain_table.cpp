@@ -18,8 +18,20 @@ Wiring wiring_of(const LoopModel& model) {
     return wiring;
 }
 
+namespace {
+std::vector<QuickLanes> quick(const std::vector<Lanes>& values) {
+    std::vector<QuickLanes> quick(values.size());
+    for (std::size_t i = 0; i < values.size(); ++i)
+        for (std::size_t point = 0; point < kBlockPoints; ++point) {
+            quick[i].re[point] = static_cast<float>(values[i].re[point]);
+            quick[i].im[point] = static_cast<float>(values[i].im[point]);
+        }
+    return quick;
+}
+}  // namespace
+
 ChainValues chain_values(const LoopModel& model, const Wiring& wiring, double common_s, const Block& block) {
-    ChainValues values{std::vector<Lanes>(wiring.inputs), std::vector<Lanes>(wiring.slots.size())};
+    ChainValues values{std::vector<Lanes>(wiring.inputs), std::vector<Lanes>(wiring.slots.size()), {}, {}};
     std::vector<Complex> buses(wiring.buses), speakers(wiring.speakers);
     for (std::size_t i = 0; i < kBlockPoints; ++i) {
         const double hz = block.hz(i);
@@ -31,6 +43,8 @@ ChainValues chain_values(const LoopModel& model, const Wiring& wiring, double co
         for (std::size_t slot = 0; slot < wiring.slots.size(); ++slot)
             values.speaks[slot].set(i, times(buses[wiring.slots[slot].bus], speakers[wiring.slots[slot].speaker]));
     }
+    values.quick_hears = quick(values.hears);
+    values.quick_speaks = quick(values.speaks);
     return values;
 }
 

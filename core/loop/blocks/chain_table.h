@@ -11,8 +11,9 @@ namespace howlmap {
 
 /// What a draw does not change, at the points of a block.
 struct ChainValues {
-    std::vector<Lanes> hears;   ///< B P by input
-    std::vector<Lanes> speaks;  ///< R E exp(-jw (tau - common)) by slot
+    std::vector<Lanes> hears;                           ///< B P by input
+    std::vector<Lanes> speaks;                          ///< R E exp(-jw (tau - common)) by slot
+    std::vector<QuickLanes> quick_hears, quick_speaks;  ///< the same two in single precision
 };
 
 /// How the loops of a model are wired; sends as drawn.

@@ -26,4 +26,13 @@ struct alignas(64) RealLanes {
     double v[kBlockPoints];
 };
 
+/// The same two in single precision.
+struct alignas(64) QuickLanes {
+    float re[kBlockPoints];
+    float im[kBlockPoints];
+};
+struct alignas(64) QuickRealLanes {
+    float v[kBlockPoints];
+};
+
 }  // namespace howlmap

@@ -22,13 +22,20 @@ class Placement {
     /// Largest sum of the sizes of all gains of a pair at nodes first .. last: |H| between them is nowhere larger.
     double largest_size(std::size_t pair, std::size_t first_node, std::size_t last_node) const;
 
-  private:
+    /// One path.
     struct Row {
-        double delay_s, turns;  // turns: the loudspeaker's drawn phase, as a delay
-        const CapTable* cap;    // multiplies the gains, if there
+        double delay_s, turns;  ///< turns: the loudspeaker's drawn phase, as a delay
+        const CapTable* cap;    ///< multiplies the gains, if there
         const CapEnvelope* envelope;
-        double off_axis;
+        double off_axis;  ///< rad
     };
+    std::size_t legs() const { return rows_.size(); }
+    std::size_t first_leg(std::size_t pair) const { return first_[pair]; }  ///< up to that of the next pair
+    const Row& leg(std::size_t leg) const { return rows_[leg]; }
+    /// Gains of a path by node, without the lobes of a cap.
+    const double* gains(std::size_t leg) const { return gains_.data() + leg * tables_->stride(); }
+
+  private:
     void add_pair(std::size_t input, std::size_t speaker, const Stance& stance);
     void add_sizes(std::size_t row, double* sizes);
     void add_leg(const Path& path, std::size_t input, std::size_t speaker, const Stance& stance);

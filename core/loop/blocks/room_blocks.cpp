@@ -21,6 +21,19 @@ double RoomBlocks::largest_rms(std::size_t pair, std::size_t first_node, std::si
     return *std::max_element(row + first_node, row + last_node + 1);
 }
 
+KnotSpan knot_span(const Block& block, double spacing) {
+    const double first = std::floor(block.low_hz / spacing + 1e-9);  // a block that begins on a knot begins there
+    const double last = std::ceil(block.hz(kBlockPoints - 1) / spacing - 1e-9);
+    return {static_cast<std::uint64_t>(first), static_cast<std::size_t>(std::max(1.0, last - first)) + 1};
+}
+
+KnotSpan::Place KnotSpan::place(double hz, double spacing) const {
+    const double x = hz / spacing - static_cast<double>(first);
+    const auto k = std::min(static_cast<std::size_t>(std::max(0.0, x)), count - 2);
+    const double t = x - static_cast<double>(k), size = std::sqrt((1.0 - t) * (1.0 - t) + t * t);
+    return {k, (1.0 - t) / size, t / size};
+}
+
 RoomDraw::RoomDraw(const RoomBlocks& room)
     : room_(&room), stride_((room.pairs() + 7) / 8 * 8), states_(stride_), turns_(room.speakers()) {}
 
@@ -31,24 +44,21 @@ void RoomDraw::set(const DrawNumbers& numbers, std::uint64_t first, const std::v
 }
 
 void RoomDraw::enter(const Block& block) {
-    const double spacing = room_->field().knot_spacing_hz(), low = block.low_hz / spacing;
-    const double high = block.hz(kBlockPoints - 1) / spacing;
-    const double first = std::floor(low + 1e-9);  // a block that begins on a knot begins there
-    knots_ = static_cast<std::size_t>(std::max(1.0, std::ceil(high - 1e-9) - first)) + 1;
+    const double spacing = room_->field().knot_spacing_hz();
+    const KnotSpan span = knot_span(block, spacing);
+    knots_ = span.count;
     if (re_.size() < knots_ * stride_) {
         re_.resize(knots_ * stride_);
         im_.resize(knots_ * stride_);
     }
     for (std::size_t k = 0; k < knots_; ++k)
-        gaussian_knots(states_.data(), kGoldenGamma * 2 * (static_cast<std::uint64_t>(first) + k), stride_,
-                       re_.data() + k * stride_, im_.data() + k * stride_);
+        gaussian_knots(states_.data(), kGoldenGamma * 2 * (span.first + k), stride_, re_.data() + k * stride_,
+                       im_.data() + k * stride_);
     weights_.assign(knots_, RealLanes{});
     for (std::size_t i = 0; i < kBlockPoints; ++i) {
-        const double x = block.hz(i) / spacing - first;
-        const auto k = std::min(static_cast<std::size_t>(std::max(0.0, x)), knots_ - 2);
-        const double t = x - static_cast<double>(k), size = std::sqrt((1.0 - t) * (1.0 - t) + t * t);
-        weights_[k].v[i] = (1.0 - t) / size;
-        weights_[k + 1].v[i] = t / size;
+        const KnotSpan::Place place = span.place(block.hz(i), spacing);
+        weights_[place.knot].v[i] = place.low;
+        weights_[place.knot + 1].v[i] = place.high;
     }
 }
 

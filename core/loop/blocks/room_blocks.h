@@ -28,6 +28,18 @@ class RoomBlocks {
     std::vector<double> rms_;
 };
 
+/// The knots around a block, and where between them a frequency lies.
+struct KnotSpan {
+    std::uint64_t first = 0;
+    std::size_t count = 0;
+    struct Place {
+        std::size_t knot;  ///< the lower one, counted from the first
+        double low, high;  ///< weights of it and the next, which keep the variance
+    };
+    Place place(double hz, double spacing) const;
+};
+KnotSpan knot_span(const Block& block, double spacing);
+
 /// The room term of one draw, block by block. Kept and set again.
 class RoomDraw {
   public:

@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The panel against the core: what it shows, what it previews, what it applies and what undo brings back.
+#include <QAbstractButton>
+#include <QLabel>
+#include <QListView>
+#include <QProgressBar>
+#include <QUndoStack>
+
+#include "app/panels/common/card.h"
+#include "app/settings/figures.h"
+#include "app/window/dock_layout.h"
+#include "app/window/file_actions.h"
+#include "app/window/main_window.h"
+#include "core/cures/cures.h"
+#include "core/file/write.h"
+#include "tests/support/registry.h"
+
+namespace howlmap::app {
+
+class TestCuresPanel : public QObject {
+    Q_OBJECT
+    MainWindow* window_ = nullptr;
+    Show asked_;
+    CureReport expected_;
+
+    template <class Widget>
+    Widget* find(const char* name) {
+        return window_->findChild<Widget*>(QLatin1StringView(name));
+    }
+    QListView& list() { return *find<QListView>("cures"); }
+    void wait_for_plan() { QTRY_VERIFY_WITH_TIMEOUT(find<QAbstractButton>("apply_plan")->isEnabled(), 120000); }
+    std::string written() { return write_show(window_->document().show()); }
+
+  private Q_SLOTS:
+    void initTestCase() {
+        window_ = new MainWindow;
+        window_->resize(1280, 800);
+        window_->show();
+        QVERIFY(QTest::qWaitForWindowExposed(window_));
+        QVERIFY(window_->files().open_example(QStringLiteral(":/examples/fiddle-and-wedge.howlmap")));
+        window_->document().edit(QStringLiteral("Louder, with fewer draws"), [](Show& show) {
+            show.tolerance.draws = 30;
+            for (Mix& mix : show.mixes)
+                for (Send& send : mix.sends) send.level_db += 4.0;
+        });
+        asked_ = window_->document().show();
+        expected_ = *find_cures(asked_);
+        QVERIFY(!expected_.plan.steps.empty());
+        window_->docks().bring_up(QStringLiteral("cures"));
+        wait_for_plan();
+    }
+    void cleanupTestCase() {
+        window_->document().set_clean();
+        delete window_;
+    }
+
+    void figuresAreTheCores() {
+        const QAbstractItemModel& model = *list().model();
+        QCOMPARE(model.rowCount(), static_cast<int>(expected_.cures.size()));
+        for (int row = 0; row < model.rowCount(); ++row) {
+            const Cure& cure = expected_.cures[static_cast<std::size_t>(row)];
+            const QModelIndex index = model.index(row, 0);
+            if (cure.count_on_gain_db) QCOMPARE(index.data(kCountOn).toString(), gain_text(*cure.count_on_gain_db));
+            if (cure.margin_gain_db) QVERIFY(index.data(kAsDrawn).toString().contains(gain_text(*cure.margin_gain_db)));
+            QCOMPARE(index.data(Qt::ToolTipRole).toString(), qstr(cure.instruction));
+        }
+        QVERIFY(!find<QProgressBar>("cures_progress")->isVisible());
+    }
+    void showsTheFiguresBeforeAndAfter() {
+        const Cure& first = expected_.cures.front();
+        list().setCurrentIndex(list().model()->index(0, 0));
+        find<QAbstractButton>("why_cure")->setChecked(true);
+        const QString words = find<QLabel>("cure_detail")->text();
+        QVERIFY(words.contains(margin_text(expected_.before.margin_p05_db)));
+        QVERIFY(words.contains(margin_text(first.margins_after.margin_p05_db)));
+        find<QAbstractButton>("why_cure")->setChecked(false);
+    }
+    void previewsTheCureUnderTheMouse() {
+        QEvent leave(QEvent::Leave);
+        QCoreApplication::sendEvent(list().viewport(), &leave);
+        QVERIFY(!window_->spotlight().preview());
+        const QPoint place = list().visualRect(list().model()->index(0, 0)).center();
+        QTest::mouseMove(list().viewport(), place - QPoint(3, 3));
+        QTest::mouseMove(list().viewport(), place);
+        QTRY_VERIFY(window_->spotlight().preview());
+        QVERIFY(*window_->spotlight().preview()->show == expected_.cures.front().after);
+        QCoreApplication::sendEvent(list().viewport(), &leave);
+        QVERIFY(!window_->spotlight().preview());
+        QVERIFY(window_->document().show() == asked_);
+    }
+    void appliesOneAsOneStep() {
+        const std::string before = written();
+        const int steps = window_->document().undo_stack().index();
+        list().setCurrentIndex(list().model()->index(0, 0));
+        find<QAbstractButton>("apply_cure")->click();
+        QCOMPARE(window_->document().undo_stack().index(), steps + 1);
+        QVERIFY(window_->document().show() == expected_.cures.front().after);
+        QVERIFY(!find<QAbstractButton>("apply_cure")->isEnabled());  // what is listed is for another show
+        window_->document().undo();
+        QCOMPARE(QByteArray::fromStdString(written()), QByteArray::fromStdString(before));
+    }
+    void appliesThePlanAsOneStep() {
+        wait_for_plan();
+        const std::string before = written();
+        const int steps = window_->document().undo_stack().index();
+        find<QAbstractButton>("apply_plan")->click();
+        QCOMPARE(window_->document().undo_stack().index(), steps + 1);
+        QVERIFY(window_->document().show() == expected_.plan.show);
+        QTRY_VERIFY_WITH_TIMEOUT(window_->analysis().counted() && window_->analysis().fresh(), 60000);
+        const auto counted = count_on(*window_->analysis().result());
+        QVERIFY(counted && std::abs(*counted - *expected_.plan.after.margin_p05_db) < 0.05);
+        window_->document().undo();
+        QCOMPARE(QByteArray::fromStdString(written()), QByteArray::fromStdString(before));
+    }
+    void saysWhenThereIsNothingToCure() {
+        window_->document().edit(QStringLiteral("Silence"), [](Show& show) {
+            for (Mix& mix : show.mixes) mix.sends.clear();
+        });
+        QTRY_VERIFY_WITH_TIMEOUT(find<QLabel>("cures_empty")->isVisible(), 60000);
+        QTRY_VERIFY(find<QLabel>("cures_empty")->text().startsWith(QStringLiteral("Nothing can ring here")));
+        QVERIFY(!find<QAbstractButton>("apply_plan")->isEnabled());
+    }
+};
+
+HOWLMAP_TEST(TestCuresPanel)
+
+}  // namespace howlmap::app
+
+#include "test_cures_panel.moc"
