@@ -14,7 +14,8 @@
 namespace howlmap::app {
 namespace {
 constexpr int kMostPixels = 1'600'000;   ///< of the picture
-constexpr int kFinest = 4;               ///< pixels a cell at most
+constexpr double kPixelMetres = 0.0125;  ///< of a pixel at least
+constexpr int kFinest = 8;               ///< pixels a cell at most
 constexpr double kHatchMetres = 0.11;    ///< between the lines of the hatch below 0 dB
 constexpr double kHatchPart = 0.22;      ///< of a period that a line takes
 constexpr double kLevelStep = 3.0;       ///< dB between contours of levels
@@ -84,7 +85,7 @@ class Tint {
 };
 
 int pixels_per_cell(const MapGrid& grid) {
-    int n = kFinest;
+    int n = std::clamp(static_cast<int>(std::lround(grid.step / kPixelMetres)), 1, kFinest);
     while (n > 1 && static_cast<qint64>(grid.columns) * grid.rows * n * n > kMostPixels) --n;
     return n;
 }

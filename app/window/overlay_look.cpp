@@ -16,6 +16,7 @@
 namespace howlmap::app {
 namespace {
 constexpr int kStepsAnOctave = 24;
+constexpr int kLastStep = 240;  ///< beyond 20 kHz, which counts instead
 constexpr int kOneFrequency = 1;  ///< place in the list, after "worst of all"
 constexpr int kFirstBand = 2;
 constexpr double kUsualHz = 1000.0;
@@ -42,7 +43,7 @@ OverlayLook::OverlayLook(PlanView& plan, QWidget* parent)
     : QWidget(parent),
       plan_(plan),
       band_(new QComboBox),
-      frequency_(slider(0, position_of(kHighestHz), kStepsAnOctave)),
+      frequency_(slider(0, kLastStep, kStepsAnOctave)),
       opacity_(slider(10, 100, 10)),
       hz_(new QLabel),
       slider_name_(new QLabel(tr("&Frequency"))) {
