@@ -26,8 +26,8 @@ Lab between(const Lab& p, const Lab& q, double t) {
 const std::vector<Lab>& way(bool dark) {
     static const std::vector<Lab> on_paper = {{94, -3, 22}, {82, 8, 50},  {64, 34, 52},
                                               {47, 56, 36}, {30, 46, 10}, {16, 26, -8}};
-    static const std::vector<Lab> on_slate = {{28, 12, -18}, {40, 38, -8}, {54, 54, 22},
-                                              {68, 36, 52},  {82, 8, 58},  {95, -6, 46}};
+    static const std::vector<Lab> on_slate = {{23, 10, -7}, {49, 41, -12}, {53, 53, 38},
+                                              {67, 27, 54}, {85, -1, 52},  {94, -11, 52}};
     return dark ? on_slate : on_paper;
 }
 
