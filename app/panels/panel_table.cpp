@@ -14,6 +14,7 @@
 #include "app/panels/mixes/mixes_panel.h"
 #include "app/panels/parts/parts_panel.h"
 #include "app/panels/response/response_panel.h"
+#include "app/panels/soundcheck/soundcheck_panel.h"
 
 namespace howlmap::app {
 namespace {
@@ -68,6 +69,10 @@ std::span<const PanelEntry> panel_table() {
         {"ears", QT_TRANSLATE_NOOP("panels", "Ears"),
          QT_TRANSLATE_NOOP("panels", "What every player hears, for how long, and what reaches the house."), "Alt+8",
          Qt::BottomDockWidgetArea, make<EarsPanel>},
+        {"soundcheck", QT_TRANSLATE_NOOP("panels", "Soundcheck"),
+         QT_TRANSLATE_NOOP("panels",
+                           "What rings first, the walk through it, recordings, live sound, taps, and the log."),
+         "Alt+9", Qt::BottomDockWidgetArea, make<SoundcheckPanel>},
     };
     return table;
 }

@@ -3,6 +3,7 @@
 
 #include <QFormLayout>
 #include <QLabel>
+#include <QPushButton>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -11,6 +12,7 @@
 #include "app/panels/inspector/number_table.h"
 #include "app/panels/inspector/polar_plot.h"
 #include "app/panels/inspector/tables.h"
+#include "app/panels/soundcheck/tap_page.h"
 #include "core/show/find.h"
 
 namespace howlmap::app {
@@ -137,6 +139,13 @@ void InspectorPanel::add_tables(QVBoxLayout* layout) {
         tables_.append(new NumberTable(source, document_, content));
         layout->addWidget(tables_.last());
     }
+    const Input* input = find_by_id(document_.show().inputs, id.toStdString());
+    if (!input || !pickup_of(*input)) return;
+    auto* tap = new QPushButton(tr("From a tap recording…"), content);
+    tap->setObjectName(QStringLiteral("modes_from_taps"));
+    tap->setToolTip(tr("Finds the body modes in a recording of taps and puts them on this pickup."));
+    connect(tap, &QPushButton::clicked, this, [this, id] { open_tap_dialog(document_, id, window()); });
+    layout->addWidget(tap);
 }
 
 QString InspectorPanel::heading() const {

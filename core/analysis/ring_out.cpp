@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/analysis/ring_out.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/analysis/response.h"
+#include "core/loop/sweep.h"
+#include "core/show/find.h"
+#include "core/units/bands.h"
+
+namespace howlmap {
+namespace {
+
+constexpr double kLowestSetting = -15.0, kDeepestCut = 12.0, kStep = 0.5;
+constexpr double kNear = 1.0 / 6.0;       // octaves around a ring that a cut is for
+constexpr double kUsualCut = 3.0;         // dB
+constexpr double kSameNotch = 0.02;       // of the frequency
+constexpr double kNothingBelow = -199.0;  // dB: there no loop is open
+
+struct Peak {
+    double hz = 0.0, gain_db = -200.0;
+};
+
+template <class Counts>
+Peak peak_where(const LoopResponse& response, Counts counts) {
+    Peak peak;
+    for (std::size_t i = 0; i < response.hz.size(); ++i)
+        if (counts(response.hz[i]) && response.gain_db[i] > peak.gain_db) peak = {response.hz[i], response.gain_db[i]};
+    return peak;
+}
+
+void name_strongest_pair(const LoopModel& model, const Show& show, RingOutBand& band) {
+    const LoopFactors factors = model.factors(band.hz);
+    double strongest = 0.0;
+    for (const Pair& pair : pairs_of(model)) {
+        const double gain = pair_gain(model, pair, factors);
+        if (gain <= strongest) continue;
+        strongest = gain;
+        const auto at = [](const auto& list, int position) {
+            return static_cast<std::size_t>(list[static_cast<std::size_t>(position)].index);
+        };
+        band.input = show.inputs[at(model.inputs(), pair.input)].id;
+        band.loudspeaker = show.loudspeakers[at(model.speakers(), pair.speaker)].id;
+        band.mix = show.mixes[at(model.buses(), pair.bus)].id;
+    }
+}
+
+void name_maker(RingOutBand& band, const std::vector<Ring>& rings, const LoopModel& model, const Show& show) {
+    for (const Ring& ring : rings) {
+        if (ring.band_hz != band.band_hz) continue;
+        band.hz = ring.hz;
+        band.input = ring.strongest_input, band.loudspeaker = ring.strongest_loudspeaker, band.mix = ring.strongest_mix;
+        return;
+    }
+    if (!model.empty()) name_strongest_pair(model, show, band);
+}
+
+double room_below(const Mix& mix, double hz, CutWith with) {
+    if (with == CutWith::notch) return kDeepestCut;
+    const auto set = mix.graphic_eq.find(third_octave_of(hz));
+    return std::clamp((set == mix.graphic_eq.end() ? 0.0 : set->second) - kLowestSetting, 0.0, kDeepestCut);
+}
+
+}  // namespace
+
+std::optional<std::vector<RingOutBand>> ring_out_bands(const Show& show, const std::vector<Ring>& rings,
+                                                       const ToleranceFigures& tolerance, const Job& job) {
+    const auto response = loop_response(show, {}, {}, job);
+    if (!response) return std::nullopt;
+    const LoopModel model(show);
+    std::vector<RingOutBand> bands;
+    for (const BandProbability& first : tolerance.first_ring) {
+        RingOutBand band{first.band_hz, first.probability, first.band_hz, {}, {}, {}};
+        const int index = third_octave_of(first.band_hz);
+        if (const Peak peak = peak_where(*response, [&](double hz) { return third_octave_of(hz) == index; });
+            peak.hz > 0.0)
+            band.hz = peak.hz;
+        name_maker(band, rings, model, show);
+        bands.push_back(std::move(band));
+    }
+    return bands;
+}
+
+std::optional<RingOutCut> smallest_ring_out_cut(const Show& show, const std::string& mix, double hz, CutWith with,
+                                                const Job& job) {
+    const Mix* found = find_by_id(show.mixes, mix);
+    if (!found || hz < kLowestHz || hz > kHighestHz) return std::nullopt;
+    const auto near = [hz](double f) { return std::abs(std::log2(f / hz)) <= kNear; };
+    Peak here, next;
+    const auto look = [&](int steps) {
+        Show cut = show;
+        apply_ring_out_cut(cut, mix, hz, with, -kStep * steps);
+        const auto response = loop_response(cut, {}, {48, {hz}}, job);
+        if (!response) return false;
+        here = peak_where(*response, near);
+        next = peak_where(*response, [&](double f) { return !near(f); });
+        return true;
+    };
+    const int most = static_cast<int>(room_below(*found, hz, with) / kStep);
+    if (!look(0)) return std::nullopt;
+    if (here.gain_db <= next.gain_db || next.gain_db < kNothingBelow) {
+        const double usual = std::min(kUsualCut, kStep * most);
+        return RingOutCut{-usual, next.gain_db < kNothingBelow ? 0.0 : next.hz, false, usual > 0.0};
+    }
+    int low = 0, high = most;  // low is never enough
+    while (high - low > 1) {
+        const int middle = (low + high) / 2;
+        if (!look(middle)) return std::nullopt;
+        (here.gain_db <= next.gain_db ? high : low) = middle;
+    }
+    if (!look(high)) return std::nullopt;
+    return RingOutCut{-kStep * high, next.hz, true, here.gain_db <= next.gain_db};
+}
+
+void apply_ring_out_cut(Show& show, const std::string& mix, double hz, CutWith with, double cut_db) {
+    Mix* found = find_by_id(show.mixes, mix);
+    if (!found || cut_db >= 0.0) return;
+    if (with == CutWith::graphic_band) {
+        double& gain = found->graphic_eq[third_octave_of(hz)];
+        gain = std::max(gain + cut_db, std::min(gain, kLowestSetting));
+        return;
+    }
+    for (PeakFilter& notch : found->notches)
+        if (std::abs(notch.hz / hz - 1.0) < kSameNotch) {
+            notch.gain_db = std::max(-60.0, notch.gain_db + cut_db);
+            return;
+        }
+    found->notches.push_back({std::round(hz * 10.0) / 10.0, kCutNotchQ, cut_db, {}});
+}
+
+std::string mix_between(const Show& show, const std::string& input, const std::string& loudspeaker) {
+    const Mix* best = nullptr;
+    double loudest = -1e9;
+    for (const Mix& mix : show.mixes) {
+        if (std::find(mix.loudspeakers.begin(), mix.loudspeakers.end(), loudspeaker) == mix.loudspeakers.end())
+            continue;
+        const Send* send = find_send(mix, input);
+        const double level = send ? send->level_db : -1e8;
+        if (level <= loudest) continue;
+        best = &mix;
+        loudest = level;
+    }
+    return best ? best->id : std::string();
+}
+
+}  // namespace howlmap
