@@ -13,6 +13,7 @@
 #include <QWhatsThis>
 
 #include "app/canvas/plan_view.h"
+#include "app/panels/loops/loops_panel.h"
 #include "app/settings/icons.h"
 #include "app/window/about.h"
 #include "app/window/action_table.h"
@@ -20,6 +21,7 @@
 #include "app/window/file_actions.h"
 #include "app/window/first_start.h"
 #include "app/window/help_viewer.h"
+#include "app/window/lesson_actions.h"
 #include "app/window/menus.h"
 #include "app/window/preferences_dialog.h"
 #include "app/window/recent_files.h"
@@ -63,6 +65,8 @@ MainWindow::MainWindow()
                                               [this](const QString& sentence) { say(sentence); },
                                               [this](const Trouble& trouble) { report_trouble(this, trouble); }});
     docks_ = new DockLayout(*this, *workspace_);
+    lesson_ = new LessonActions(
+        *workspace_, [this](const QString& page) { open_help(page); }, this);
     connect_file_actions();
     connect_edit_actions();
     connect_view_actions();
@@ -75,6 +79,7 @@ MainWindow::MainWindow()
 
 MainWindow::~MainWindow() {
     // Views hold references to the document: they go first.
+    delete lesson_;
     qDeleteAll(findChildren<QDockWidget*>(Qt::FindDirectChildrenOnly));
     delete takeCentralWidget();
 }
@@ -163,6 +168,12 @@ void MainWindow::connect_help_actions() {
     actions_->on("help.tour", [this] { tour_->restart(); });
     actions_->on("help.cautions", [this] { cautions_->call_back(); });
     actions_->on("help.about", [this] { show_about(this); });
+    actions_->on("lesson.open", [this] { lesson_->open_lesson(); });
+    actions_->on("lesson.show", [this] { lesson_->show_selected(); });
+    actions_->on("lesson.hear", [this] { lesson_->hear_stage(); });
+    connect(findChild<LoopsPanel*>(), &LoopsPanel::teach, lesson_, [this](const Ring& ring) {
+        lesson_->show_pair(ring.strongest_input, ring.strongest_loudspeaker, ring.strongest_mix);
+    });
     connect(tour_, &TourStrip::step_changed, this, &MainWindow::tour_step);
 }
 
@@ -201,8 +212,9 @@ void MainWindow::refresh_title() {
     actions_->at("file.revert")->setEnabled(!document_.path().isEmpty());
 }
 
-void MainWindow::open_help() {
+void MainWindow::open_help(const QString& page) {
     if (!help_) help_ = new HelpViewer(this);
+    if (!page.isEmpty()) return help_->open(page);
     const QWidget* focus = QApplication::focusWidget();
     const QString panel = docks_->panel_of(focus);
     help_->open(!panel.isEmpty() ? panel : focus == plan_ ? QStringLiteral("plan") : QStringLiteral("index"));

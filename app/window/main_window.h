@@ -23,6 +23,7 @@ class CautionStrip;
 class DockLayout;
 class FileActions;
 class HelpViewer;
+class LessonActions;
 class PlanView;
 class RecentFiles;
 class TourStrip;
@@ -64,7 +65,7 @@ class MainWindow : public QMainWindow {
     void connect_help_actions();
     void connect_views();
     void refresh_title();
-    void open_help();
+    void open_help(const QString& page = {});
     void tour_step(int step);
     bool offer_recovery();
 
@@ -83,6 +84,7 @@ class MainWindow : public QMainWindow {
     TourStrip* tour_ = nullptr;
     QLabel* message_ = nullptr;
     HelpViewer* help_ = nullptr;
+    LessonActions* lesson_ = nullptr;
     std::unique_ptr<Workspace> workspace_;
     DockLayout* docks_ = nullptr;
 };

@@ -139,6 +139,9 @@ void build_menus(QMainWindow& window, const MenuSources& sources) {
         sources);
     fill_view(add_menu(bar, QT_TRANSLATE_NOOP("menus", "&View"), QT_TRANSLATE_NOOP("menus", "Tools, zoom and panels.")),
               sources);
+    add_all(add_menu(bar, QT_TRANSLATE_NOOP("menus", "&Lesson"),
+                     QT_TRANSLATE_NOOP("menus", "To see and to hear why placement matters.")),
+            sources.actions, {"lesson.open", "lesson.show", "", "lesson.hear"});
     QMenu* help = add_menu(bar, QT_TRANSLATE_NOOP("menus", "&Help"),
                            QT_TRANSLATE_NOOP("menus", "How it works, and what can hurt you."));
     add_all(help, sources.actions,

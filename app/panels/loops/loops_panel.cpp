@@ -3,6 +3,7 @@
 
 #include <QLabel>
 #include <QListView>
+#include <QPushButton>
 #include <QVBoxLayout>
 #include <cmath>
 
@@ -13,6 +14,7 @@
 #include "app/panels/common/card.h"
 #include "app/panels/loops/ring_model.h"
 #include "app/panels/loops/ring_why.h"
+#include "app/settings/icons.h"
 
 namespace howlmap::app {
 
@@ -22,7 +24,8 @@ LoopsPanel::LoopsPanel(const Workspace& workspace, QWidget* parent)
       model_(new RingModel(this)),
       list_(new QListView),
       empty_(new QLabel),
-      why_(new QLabel) {
+      why_(new QLabel),
+      teach_(new QPushButton(icon(QStringLiteral("lesson")), tr("Show in the &lesson"))) {
     list_->setObjectName(QStringLiteral("rings"));
     list_->setModel(model_);
     list_->setItemDelegate(new CardDelegate(list_));
@@ -49,6 +52,13 @@ LoopsPanel::LoopsPanel(const Workspace& workspace, QWidget* parent)
     column->addWidget(empty_);
     column->addWidget(list_, 1);
     column->addWidget(why_);
+    teach_->setObjectName(QStringLiteral("show_in_lesson"));
+    teach_->setToolTip(tr("Puts the loudspeaker and the microphone that make this ring on the bench of the lesson."));
+    column->addWidget(teach_);
+    connect(teach_, &QPushButton::clicked, this, [this] {
+        const auto* row = model_->at(list_->currentIndex().row());
+        if (row) Q_EMIT teach(row->ring);
+    });
     setFocusProxy(list_);
 
     connect(&work_.analysis, &AnalysisService::updated, this, &LoopsPanel::refresh);
@@ -99,6 +109,7 @@ void LoopsPanel::follow_spotlight() {
 void LoopsPanel::explain_ring() {
     const auto* row = model_->at(list_->currentIndex().row());
     why_->setVisible(row != nullptr);
+    teach_->setVisible(row != nullptr);
     if (row) why_->setText(ring_why(work_.document.show(), row->ring, row->count_on_db));
 }
 

@@ -7,6 +7,11 @@
 
 class QLabel;
 class QListView;
+class QPushButton;
+
+namespace howlmap {
+struct Ring;
+}
 
 namespace howlmap::app {
 
@@ -16,6 +21,9 @@ class LoopsPanel : public QWidget {
     Q_OBJECT
   public:
     LoopsPanel(const Workspace& workspace, QWidget* parent);
+
+  Q_SIGNALS:
+    void teach(const Ring& ring);  ///< it shall be shown in the lesson
 
   private:
     void refresh();
@@ -27,6 +35,7 @@ class LoopsPanel : public QWidget {
     RingModel* model_;
     QListView* list_;
     QLabel *empty_, *why_;
+    QPushButton* teach_;
     bool refreshing_ = false;
 };
 

@@ -49,16 +49,28 @@ std::optional<DrawnMargin> BlockScan::margin(std::uint64_t draw, double least) {
     bounds_.order(placement_, wiring_, intervals_);
     for (const IntervalBounds::Entry& interval : intervals_) {
         if (interval.bound < best_.size) break;
-        for (std::size_t b = interval.first; b < interval.last; ++b) {
-            const int part = shared_->part_of(b);
-            if (part >= 0)
-                survey(static_cast<std::size_t>(part));
-            else
-                scan(shared_->grid().blocks[b], shared_->chains().at(b), 0);
-        }
+        visit(interval);
     }
     if (best_.hz == 0.0) return std::nullopt;
     return DrawnMargin{-ratio_to_db(best_.size), best_.hz};
+}
+
+/// Where the bounds are largest first.
+void BlockScan::visit(const IntervalBounds::Entry& interval) {
+    candidates_.clear();
+    for (std::size_t b = interval.first; b < interval.last; ++b) {
+        const int part = shared_->part_of(b);
+        if (part >= 0)
+            survey(static_cast<std::size_t>(part));
+        else
+            candidates_.push_back({b, interval.bound});
+    }
+    std::stable_sort(candidates_.begin(), candidates_.end(),
+                     [](const Candidate& a, const Candidate& b) { return a.bound > b.bound; });
+    for (const Candidate& candidate : candidates_) {
+        if (candidate.bound < best_.size) break;
+        scan(shared_->grid().blocks[candidate.block], shared_->chains().at(candidate.block), 0);
+    }
 }
 
 void BlockScan::survey(std::size_t part) {
@@ -78,8 +90,8 @@ void BlockScan::survey(std::size_t part) {
                      to = from + 15.0 * fine.step_hz / block.step_hz;
         const auto first = static_cast<std::size_t>(std::max(0.0, from + 1e-6));
         const auto last = std::min(static_cast<std::size_t>(std::max(0.0, to - 1e-6)), kBlockPoints - 2);
-        if (*std::max_element(segments + first, segments + last + 1) < best_.size) continue;
-        scan(fine, shared_->chains().at(b), 0);
+        const double bound = *std::max_element(segments + first, segments + last + 1);
+        if (bound >= best_.size) candidates_.push_back({b, bound});
     }
 }
 
@@ -111,34 +123,61 @@ void BlockScan::scan(const Block& block, const ChainValues& chains, int depth) {
             look_between(block, spectrum, point, depth);
 }
 
-bool BlockScan::may_cross(const BlockSpectrum& spectrum, const StepSpan& span, std::size_t point) const {
-    const double square = best_.size * best_.size / (kSlack * kSlack), both = 2.0 * kPi * span.common_s;
-    // A step turns a locus by far less than 90 deg, and by the common delay: from further away it does not get to the
-    // axis.
-    const double reach = std::cos(std::min(kPi, kPi / 2.0 + std::abs(both) * (span.high_hz - span.low_hz)));
-    for (int end = 0; end < 2; ++end) {
-        const double hz = end == 0 ? span.low_hz : span.high_hz;
-        const Complex late = std::polar(1.0, -2.0 * kPi * std::fmod(hz * span.common_s, 1.0));
-        for (std::size_t i = 0; i < spectrum.size(); ++i) {
-            const Complex mu = spectrum.eigenvalue(i, point + static_cast<std::size_t>(end));
-            const double size = std::norm(mu);
-            if (size >= square && mu.real() * late.real() - mu.imag() * late.imag() >= reach * std::sqrt(size))
-                return true;
+namespace {
+/// Whether the locus at z surely goes on to the nearest of the others, turning gently, and not across the positive real
+/// axis on the way. Given: what turns the two ends by the common delay.
+bool passes_by(Complex z, const std::vector<Complex>& others, Complex late_here, Complex late_there) {
+    Complex nearest;
+    double least = 1e300, second = 1e300;
+    for (const Complex other : others) {
+        const double distance = std::norm(other - z);
+        if (distance < least) {
+            second = least;
+            least = distance;
+            nearest = other;
+        } else if (distance < second) {
+            second = distance;
         }
     }
+    const Complex turn = times(nearest, std::conj(z));
+    if (least > 0.1 * second || turn.real() < std::abs(turn.imag()) || turn.real() > 1.9 * std::norm(z) ||
+        std::norm(z) > 1.9 * turn.real())
+        return false;
+    const Complex here = times(z, late_here), there = times(nearest, late_there);
+    if ((here.imag() > 0.0) == (there.imag() > 0.0)) return here.imag() != 0.0 && there.imag() != 0.0;
+    return here.real() < 0.0 && there.real() < 0.0;
+}
+}  // namespace
+
+/// Whether a locus between low_ and high_ may cross with at least the best size so far.
+bool BlockScan::may_cross(const StepSpan& span) const {
+    const double square = best_.size * best_.size / (kSlack * kSlack), both = 2.0 * kPi * span.common_s;
+    const double common = std::abs(both) * (span.high_hz - span.low_hz);
+    // A step turns a locus by far less than 90 deg, and by the common delay: from further away it does not get to the
+    // axis.
+    const double reach = std::cos(std::min(kPi, kPi / 2.0 + common));
+    const Complex late[2] = {std::polar(1.0, -2.0 * kPi * std::fmod(span.low_hz * span.common_s, 1.0)),
+                             std::polar(1.0, -2.0 * kPi * std::fmod(span.high_hz * span.common_s, 1.0))};
+    for (int end = 0; end < 2; ++end)
+        for (const Complex mu : end == 0 ? low_ : high_) {
+            const double size = std::norm(mu);
+            if (size < square || times(mu, late[end]).real() < reach * std::sqrt(size)) continue;
+            if (common > kPi / 4.0 || !passes_by(mu, end == 0 ? high_ : low_, late[end], late[1 - end])) return true;
+        }
     return false;
 }
 
 void BlockScan::look_between(const Block& block, const BlockSpectrum& spectrum, std::size_t point, int depth) {
     const StepSpan span{block.hz(point), block.hz(point + 1), shared_->common_s()};
-    if (!may_cross(spectrum, span, point)) return;
-    std::vector<Complex> low, high;
+    low_.resize(spectrum.size());
+    high_.resize(spectrum.size());
     for (std::size_t i = 0; i < spectrum.size(); ++i) {
-        low.push_back(spectrum.eigenvalue(i, point));
-        high.push_back(spectrum.eigenvalue(i, point + 1));
+        low_[i] = spectrum.eigenvalue(i, point);
+        high_[i] = spectrum.eigenvalue(i, point + 1);
     }
+    if (!may_cross(span)) return;
     const double least = best_.size / kSlack;
-    const std::vector<LocusStep> steps = paired(low, high);
+    const std::vector<LocusStep> steps = paired(low_, high_);
     bool close = !is_clear(steps, span, least);
     for (const LocusStep& step : steps) {
         if (close || step.largest() < least) continue;

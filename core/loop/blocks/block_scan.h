@@ -26,10 +26,16 @@ class BlockScan {
     struct Found {
         double hz = 0.0, size = 0.0;
     };
+    /// A block that may hold the strongest crossing.
+    struct Candidate {
+        std::size_t block;
+        double bound;
+    };
+    void visit(const IntervalBounds::Entry& interval);
     void survey(std::size_t part);
     bool fill_spectrum(const Block& block, const ChainValues& chains, int depth);
     void scan(const Block& block, const ChainValues& chains, int depth);
-    bool may_cross(const BlockSpectrum& spectrum, const StepSpan& span, std::size_t point) const;
+    bool may_cross(const StepSpan& span) const;
     void look_between(const Block& block, const BlockSpectrum& spectrum, std::size_t point, int depth);
 
     const BlockModel* shared_;
@@ -43,6 +49,8 @@ class BlockScan {
     std::vector<std::unique_ptr<BlockSpectrum>> spectra_;  // one a depth
     std::optional<RoomDraw> room_;
     std::vector<bool> surveyed_;
+    std::vector<Candidate> candidates_;
+    std::vector<Complex> low_, high_;
     Found best_;
 };
 

@@ -31,7 +31,7 @@ void BlockSpectrum::find_eigenvalues() {
     } else if (n_ <= kMostRoots) {
         solve_by_power_sums();
     } else {
-        solve_one_by_one();
+        for (std::size_t p = 0; p < kBlockPoints; ++p) solve_point(p);
     }
 }
 
@@ -61,22 +61,41 @@ void BlockSpectrum::solve_by_power_sums() {
         }
     }
     roots_from_power_sums(sums, n_, roots_.data());
+    const std::array<bool, kBlockPoints> sound = sound_points(sums[0], sums[1]);
     for (Lanes& root : roots_)
         for (std::size_t p = 0; p < kBlockPoints; ++p) {
             root.re[p] *= bounds_.v[p];
             root.im[p] *= bounds_.v[p];
         }
+    for (std::size_t p = 0; p < kBlockPoints; ++p)
+        if (!sound[p]) solve_point(p);
 }
 
-void BlockSpectrum::solve_one_by_one() {
+std::array<bool, kBlockPoints> BlockSpectrum::sound_points(const Lanes& sum, const Lanes& square_sum) const {
+    Lanes first = sum, second = square_sum;
+    RealLanes largest{};
+    for (const Lanes& root : roots_)
+        for (std::size_t p = 0; p < kBlockPoints; ++p) {
+            const double re = root.re[p], im = root.im[p];
+            first.re[p] -= re;
+            first.im[p] -= im;
+            second.re[p] -= re * re - im * im;
+            second.im[p] -= 2.0 * re * im;
+            largest.v[p] = std::max(largest.v[p], re * re + im * im);
+        }
+    std::array<bool, kBlockPoints> sound{};
+    for (std::size_t p = 0; p < kBlockPoints; ++p)
+        sound[p] = largest.v[p] <= 1.0001 && std::norm(first.at(p)) < 1e-10 && std::norm(second.at(p)) < 1e-10;
+    return sound;
+}
+
+void BlockSpectrum::solve_point(std::size_t p) {
     const auto n = static_cast<Eigen::Index>(n_);
     Eigen::MatrixXcd matrix(n, n);
-    for (std::size_t p = 0; p < kBlockPoints; ++p) {
-        for (Eigen::Index i = 0; i < n; ++i)
-            for (Eigen::Index j = 0; j < n; ++j) matrix(i, j) = powers_[0][static_cast<std::size_t>(i * n + j)].at(p);
-        const std::vector<Complex> values = eigenvalues_of(matrix);
-        for (std::size_t i = 0; i < n_; ++i) roots_[i].set(p, values[i]);
-    }
+    for (Eigen::Index i = 0; i < n; ++i)
+        for (Eigen::Index j = 0; j < n; ++j) matrix(i, j) = powers_[0][static_cast<std::size_t>(i * n + j)].at(p);
+    const std::vector<Complex> values = eigenvalues_of(matrix);
+    for (std::size_t i = 0; i < n_; ++i) roots_[i].set(p, values[i]);
 }
 
 }  // namespace howlmap

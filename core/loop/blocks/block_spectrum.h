@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
+#include <array>
 #include <vector>
 
 #include "core/loop/blocks/block_kernel.h"
@@ -22,7 +23,10 @@ class BlockSpectrum {
 
   private:
     void solve_by_power_sums();
-    void solve_one_by_one();
+    /// Where the roots found have the right sum and sum of squares, given for eigenvalues in units of the bound, and
+    /// none is beyond it. Where several all but coincide the iteration may not have come to an end.
+    std::array<bool, kBlockPoints> sound_points(const Lanes& sum, const Lanes& square_sum) const;
+    void solve_point(std::size_t p);
 
     std::size_t n_;
     std::vector<std::vector<Lanes>> powers_;  // M, M^2, ..

@@ -19,7 +19,6 @@ QuickField::QuickField(const BlockModel& shared, const Placement& placement)
       pairs_(wiring_->inputs * wiring_->speakers),
       stride_(padded(pairs_)),
       first_(pairs_ + 1),
-      sends_(wiring_->sends.size()),
       phases_(wiring_->speakers),
       states_(stride_),
       rms_low_(pairs_),
@@ -27,7 +26,7 @@ QuickField::QuickField(const BlockModel& shared, const Placement& placement)
       rms_(pairs_),
       rms_rise_(pairs_),
       h_(pairs_),
-      heard_(wiring_->inputs * wiring_->buses),
+      heard_(wiring_->inputs * wiring_->buses + wiring_->slots.size()),
       matrix_(wiring_->size() * wiring_->size()),
       powers_(2 * matrix_.size()) {}
 
@@ -127,9 +126,9 @@ void QuickField::enter(const Block& block, const ChainValues& chains, double sca
     quick_starts(delays_.data(), gains_.data(), rises_.data(), delays_.size(), block.low_hz, starts_);
     quick_paths(first_.data(), pairs_, steps_of(block.step_hz).data(), starts_, h_.data());
     if (shared_->room()) add_room(block, at_knots);
-    for (std::size_t i = 0; i < sends_.size(); ++i) sends_[i] = static_cast<float>(stance_sends_[i] / scale);
-    quick_matrix(*wiring_, sends_.data(), h_.data(), chains.quick_hears.data(), chains.quick_speaks.data(),
-                 phases_.data(), heard_.data(), matrix_.data());
+    sends_.set(*wiring_, stance_sends_, scale);
+    quick_matrix(*wiring_, sends_, h_.data(), chains.quick_hears.data(), chains.quick_speaks.data(), phases_.data(),
+                 heard_.data(), matrix_.data());
 }
 
 void QuickField::add_room(const Block& block, bool at_knots) {

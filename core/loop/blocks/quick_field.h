@@ -59,7 +59,7 @@ class QuickField {
     int latest_ = 0;
     QuickStarts starts_;
     std::vector<double> stance_sends_;
-    std::vector<float> sends_;
+    QuickSends sends_;
     std::vector<std::complex<float>> phases_;
     std::size_t node_ = 0;
     std::vector<std::uint64_t> states_;

@@ -227,45 +227,41 @@ void QuickRoom(const float* HWY_RESTRICT re, const float* HWY_RESTRICT im, std::
 }
 
 /// What each input hears, times B P, of what each bus sends. Slots come bus by bus.
-HWY_INLINE void HeardFromBuses(const Wiring& w, const QuickLanes* h, const QuickLanes* hears, const QuickLanes* speaks,
-                               const std::complex<float>* phases, std::size_t at, QuickLanes* HWY_RESTRICT heard) {
-    std::size_t slot = 0;
-    for (std::size_t m = 0; m < w.buses; ++m) {
-        const std::size_t begin = slot;
-        for (; slot < w.slots.size() && w.slots[slot].bus == m; ++slot) {
-            const std::size_t speaker = w.slots[slot].speaker;
-            const Q sent = MulQ(LoadQ(speaks[slot], at), {SetV(phases[speaker].real()), SetV(phases[speaker].imag())});
-            for (std::size_t c = 0; c < w.inputs; ++c) {
-                const Q before = slot == begin ? ZeroQ() : LoadQ(heard[c * w.buses + m], at);
-                StoreQ(MulAddQ(LoadQ(h[c * w.speakers + speaker], at), sent, before), heard[c * w.buses + m], at);
-            }
-        }
-    }
+HWY_INLINE void HeardFromBuses(const Wiring& w, const QuickLanes* h, const QuickLanes* hears, const QuickLanes* sent,
+                               std::size_t at, QuickLanes* HWY_RESTRICT heard) {
     for (std::size_t c = 0; c < w.inputs; ++c) {
         const Q factor = LoadQ(hears[c], at);
-        for (std::size_t m = 0; m < w.buses; ++m)
-            StoreQ(MulQ(LoadQ(heard[c * w.buses + m], at), factor), heard[c * w.buses + m], at);
+        std::size_t slot = 0;
+        for (std::size_t m = 0; m < w.buses; ++m) {
+            Q sum = ZeroQ();
+            for (; slot < w.slots.size() && w.slots[slot].bus == m; ++slot)
+                sum = MulAddQ(LoadQ(h[c * w.speakers + w.slots[slot].speaker], at), LoadQ(sent[slot], at), sum);
+            StoreQ(MulQ(sum, factor), heard[c * w.buses + m], at);
+        }
     }
 }
 
-void QuickMatrix(const Wiring& w, const float* HWY_RESTRICT sends, const QuickLanes* h, const QuickLanes* hears,
+void QuickMatrix(const Wiring& w, const QuickSends& sends, const QuickLanes* h, const QuickLanes* hears,
                  const QuickLanes* speaks, const std::complex<float>* phases, QuickLanes* HWY_RESTRICT heard,
                  QuickLanes* HWY_RESTRICT matrix) {
     const F f;
     const std::size_t n = w.size();
-    // Rows of the result: buses, or inputs; along each, what was heard of a bus, or sent by an input.
-    const std::size_t step = w.by_inputs() ? w.buses : 1, from_c = w.by_inputs() ? 1 : w.buses;
+    QuickLanes* sent = heard + w.inputs * w.buses;
+    // What was heard of a bus lies along a column, what an input heard along a row.
+    const std::size_t along = w.by_inputs() ? w.buses : 1, across = w.by_inputs() ? 1 : w.buses;
     for (std::size_t at = 0; at < kBlockPoints; at += hn::Lanes(f)) {
-        HeardFromBuses(w, h, hears, speaks, phases, at, heard);
+        for (std::size_t slot = 0; slot < w.slots.size(); ++slot) {
+            const std::complex<float> phase = phases[w.slots[slot].speaker];
+            StoreQ(MulQ(LoadQ(speaks[slot], at), {SetV(phase.real()), SetV(phase.imag())}), sent[slot], at);
+        }
+        HeardFromBuses(w, h, hears, sent, at, heard);
         for (std::size_t a = 0; a < n; ++a)
             for (std::size_t j = 0; j < n; ++j) {
                 Q sum = ZeroQ();
-                const std::size_t count = w.by_inputs() ? w.buses : w.inputs;
-                for (std::size_t k = 0; k < count; ++k) {
-                    const float send = w.by_inputs() ? sends[k * w.inputs + a] : sends[a * w.inputs + k];
-                    if (send == 0.0F) continue;
-                    const Q value = LoadQ(heard[k * from_c + j * step], at);
-                    sum = {hn::MulAdd(value.re, SetV(send), sum.re), hn::MulAdd(value.im, SetV(send), sum.im)};
+                for (std::uint32_t k = sends.first[a]; k < sends.first[a + 1]; ++k) {
+                    const V gain = SetV(sends.sends[k].gain);
+                    const Q value = LoadQ(heard[sends.sends[k].other * across + j * along], at);
+                    sum = {hn::MulAdd(value.re, gain, sum.re), hn::MulAdd(value.im, gain, sum.im)};
                 }
                 StoreQ(sum, matrix[w.by_inputs() ? j * n + a : a * n + j], at);
             }
@@ -310,6 +306,10 @@ bool QuickBounds(const QuickLanes* HWY_RESTRICT matrix, std::size_t n, float eno
             bound = hn::Min(bound, hn::Sqrt(hn::Sqrt(Squared(matrix, n, at, scratch))));
             if (!hn::AllTrue(f, hn::Lt(bound, limit)))
                 bound = hn::Min(bound, hn::Sqrt(hn::Sqrt(hn::Sqrt(Squared(scratch, n, at, scratch + n * n)))));
+            if (!hn::AllTrue(f, hn::Lt(bound, limit))) {
+                const V eighth = hn::Sqrt(hn::Sqrt(Squared(scratch + n * n, n, at, scratch)));
+                bound = hn::Min(bound, hn::Sqrt(hn::Sqrt(eighth)));
+            }
         }
         any = any || !hn::AllTrue(f, hn::Lt(bound, limit));
         hn::Store(bound, f, bounds.v + at);
@@ -335,6 +335,20 @@ void QuickStarts::resize(std::size_t legs) {
     for (auto* values : {&re, &im, &rise_re, &rise_im}) values->resize(legs);
 }
 
+void QuickSends::set(const Wiring& wiring, const std::vector<double>& gains, double scale) {
+    sends.clear();
+    first.assign(1, 0);
+    const std::size_t others = wiring.by_inputs() ? wiring.buses : wiring.inputs;
+    for (std::size_t i = 0; i < wiring.size(); ++i) {
+        for (std::size_t other = 0; other < others; ++other) {
+            const double gain =
+                wiring.by_inputs() ? gains[other * wiring.inputs + i] : gains[i * wiring.inputs + other];
+            if (gain != 0.0) sends.push_back({static_cast<std::uint32_t>(other), static_cast<float>(gain / scale)});
+        }
+        first.push_back(static_cast<std::uint32_t>(sends.size()));
+    }
+}
+
 void quick_steps(const double* delays, std::size_t count, double step_hz, QuickLanes* steps) {
     HWY_DYNAMIC_DISPATCH(QuickSteps)(delays, count, step_hz, steps);
 }
@@ -357,7 +371,7 @@ void quick_room(const float* re, const float* im, std::size_t stride, std::size_
                 std::size_t pairs, const float* rms, const float* rise, QuickLanes* h) {
     HWY_DYNAMIC_DISPATCH(QuickRoom)(re, im, stride, knots, weights, pairs, rms, rise, h);
 }
-void quick_matrix(const Wiring& wiring, const float* sends, const QuickLanes* h, const QuickLanes* hears,
+void quick_matrix(const Wiring& wiring, const QuickSends& sends, const QuickLanes* h, const QuickLanes* hears,
                   const QuickLanes* speaks, const std::complex<float>* phases, QuickLanes* heard, QuickLanes* matrix) {
     HWY_DYNAMIC_DISPATCH(QuickMatrix)(wiring, sends, h, hears, speaks, phases, heard, matrix);
 }

@@ -38,13 +38,24 @@ void quick_gaussians(const std::uint64_t* states, std::uint64_t offset, std::siz
 void quick_room(const float* re, const float* im, std::size_t stride, std::size_t knots, const QuickRealLanes* weights,
                 std::size_t pairs, const float* rms, const float* rise, QuickLanes* h);
 
+/// The sends that are not 0, by bus or, where the matrix is one of inputs, by input.
+struct QuickSends {
+    struct Send {
+        std::uint32_t other;  ///< the input, or the bus
+        float gain;
+    };
+    std::vector<Send> sends;
+    std::vector<std::uint32_t> first;  ///< of each bus or input, and the end
+    /// Given: S by bus, then input; what to divide it by.
+    void set(const Wiring& wiring, const std::vector<double>& gains, double scale);
+};
 /// The smaller loop matrix, row by row: as loop_matrix, with sends and phases of the loudspeakers of its own.
-/// Given: S by bus, then input, in any scale; phases by loudspeaker as complex numbers of size 1.
-void quick_matrix(const Wiring& wiring, const float* sends, const QuickLanes* h, const QuickLanes* hears,
+/// Given: phases by loudspeaker as complex numbers of size 1; scratch for inputs x buses values and one a slot.
+void quick_matrix(const Wiring& wiring, const QuickSends& sends, const QuickLanes* h, const QuickLanes* hears,
                   const QuickLanes* speaks, const std::complex<float>* phases, QuickLanes* heard, QuickLanes* matrix);
 
-/// Upper bounds of the spectral radius from the norms of the matrix, its square and its fourth power, as far as they
-/// are needed to bring all below `enough`; whether any is not below. Given: scratch for 2 n n values.
+/// Upper bounds of the spectral radius from the norms of the matrix, its 2nd, 4th and 8th power, as far as they are
+/// needed to bring all below `enough`; whether any is not below. Given: scratch for 2 n n values.
 bool quick_bounds(const QuickLanes* matrix, std::size_t n, float enough, QuickLanes* scratch, QuickRealLanes& bounds);
 
 }  // namespace howlmap

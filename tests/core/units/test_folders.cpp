@@ -14,7 +14,7 @@ namespace fs = std::filesystem;
 
 namespace {
 const std::vector<std::string> kOrder{"units", "geometry",  "show", "file",  "air",   "directivity", "propagation",
-                                      "loop",  "listening", "maps", "cures", "audio", "report",      "analysis"};
+                                      "loop",  "listening", "maps", "cures", "audio", "report",      "analysis",    "lesson"};
 // Headers of plain result values, which the folders before them in the list may name.
 const std::vector<std::string> kPlainValues{"core/analysis/analysis.h"};
 const fs::path kSource = HOWLMAP_SOURCE_DIR;

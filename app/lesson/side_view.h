@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The bench from the side, to scale: crests on their way from the loudspeaker to the microphone.
+#pragma once
+#include <QWidget>
+
+#include "core/geometry/vec3.h"
+
+class QPainter;
+
+namespace howlmap::app {
+
+class LessonState;
+class WaveClock;
+
+class SideView : public QWidget {
+    Q_OBJECT
+  public:
+    SideView(LessonState& state, WaveClock& clock, QWidget* parent);
+    /// Where a place (m along the floor from the loudspeaker, m above the floor) is drawn.
+    QPointF to_pixel(Vec2 place) const;
+    Vec2 to_place(QPointF pixel) const;
+
+  protected:
+    void paintEvent(QPaintEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+
+  private:
+    enum class Held { nothing, microphone, loudspeaker };
+    double metre_px() const;
+    void refresh();
+    void paint_floor(QPainter& painter) const;
+    void paint_crests(QPainter& painter, bool bounced) const;
+    void paint_ways(QPainter& painter) const;
+    void paint_loudspeaker(QPainter& painter) const;
+    void paint_microphone(QPainter& painter) const;
+    void paint_count(QPainter& painter) const;
+
+    LessonState& state_;
+    WaveClock& clock_;
+    Held held_ = Held::nothing;
+    double shown_m_ = 3.0;  ///< how far the view reaches; kept while something is dragged
+};
+
+}  // namespace howlmap::app
