@@ -8,6 +8,7 @@
 #include <iostream>
 
 #include "app/command_line/run.h"
+#include "app/settings/language.h"
 #include "app/settings/theme.h"
 #include "app/window/main_window.h"
 
@@ -36,6 +37,7 @@ int run_window(const QStringList& shows, int argc, char** argv) {
     QApplication application(argc, argv);
     QApplication::setApplicationDisplayName(QStringLiteral("Howlmap"));
     QGuiApplication::setDesktopFileName(QStringLiteral("org.howlmap.Howlmap"));
+    speak(QLocale());
     apply_look(Preferences::load().look);
     MainWindow window;
     window.show();
@@ -49,8 +51,10 @@ int run_without_window(const Request& request, int argc, char** argv) {
     if (request.verb && request.verb->draws) {
         qputenv("QT_QPA_PLATFORM", "offscreen");
         QGuiApplication application(argc, argv);
+        speak(QLocale());
         return run(request, console);
     }
+    // What a terminal reads is the same everywhere, for people and for scripts; sheets and plans speak the language.
     QCoreApplication application(argc, argv);
     return run(request, console);
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/document/worker.h"
 
+#include <exception>
 #include <utility>
 
 namespace howlmap::app {
@@ -44,7 +45,13 @@ void Worker::start(Work work) {
             Qt::QueuedConnection);
     };
     pool_.start([this, number, job = std::move(job), work = std::move(work)] {
-        Deliver deliver = work(job);
+        Deliver deliver;
+        try {
+            deliver = work(job);
+        } catch (const std::exception& broken) {
+            // Work that breaks its own rules gives no result; the show that is open outlives it.
+            qCritical("howlmap: %s", broken.what());
+        }
         QMetaObject::invokeMethod(
             this, [this, number, deliver = std::move(deliver)] { finish(number, deliver); }, Qt::QueuedConnection);
     });

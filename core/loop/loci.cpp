@@ -54,6 +54,9 @@ Complex locus_at(const Loci& loci, const Bracket& b, double hz) {
 }  // namespace
 
 Crossing refine(const Loci& loci, const Bracket& b) {
+    // Points of the grid may coincide: nothing lies between them, and interpolation would divide by their distance.
+    if (!(b.low.hz < b.high.hz))
+        return {b.low.hz, b.mu_low * std::polar(1.0, -2.0 * kPi * std::fmod(b.low.hz * loci.common_s, 1.0))};
     const double start =
         std::arg(b.mu_low) - 2.0 * kPi * std::fmod(b.low.hz * loci.common_s, 1.0) - 2.0 * kPi * b.turns;
     const auto angle = [&](double hz) {  // of lambda, less the whole turns: 0 at the crossing

@@ -279,7 +279,7 @@ HWY_INLINE V AberthStep(const Lanes* coefficients, std::size_t n, std::size_t i,
     return counts;
 }
 
-void RootsFromPowerSums(const Lanes* HWY_RESTRICT sums, std::size_t n, Lanes* HWY_RESTRICT roots) {
+void RootsFromPowerSums(const Lanes* HWY_RESTRICT sums, std::size_t n, Lanes* HWY_RESTRICT roots, RealLanes& moved) {
     const D d;
     Lanes coefficients[kMostRoots];
     for (std::size_t at = 0; at < kBlockPoints; at += hn::Lanes(d)) {
@@ -288,11 +288,13 @@ void RootsFromPowerSums(const Lanes* HWY_RESTRICT sums, std::size_t n, Lanes* HW
             const double angle = 6.283185307179586 * static_cast<double>(i) / static_cast<double>(n) + 0.4;
             StoreC({hn::Set(d, 0.7 * std::cos(angle)), hn::Set(d, 0.7 * std::sin(angle))}, roots[i], at);
         }
+        V largest = hn::Zero(d);
         for (int pass = 0; pass < 40; ++pass) {
-            V largest = hn::Zero(d);
+            largest = hn::Zero(d);
             for (std::size_t i = 0; i < n; ++i) largest = hn::Max(largest, AberthStep(coefficients, n, i, at, roots));
             if (hn::AllTrue(d, hn::Lt(largest, hn::Set(d, 1e-12)))) break;  // the next step would be 1e-18 or so
         }
+        hn::Store(largest, d, moved.v + at);
     }
 }
 
@@ -345,8 +347,10 @@ RealLanes bounds_from_squares(const RealLanes* squares, std::size_t count) {
 void trace_of_product(const Lanes* a, const Lanes* b, std::size_t n, Lanes& trace) {
     HWY_DYNAMIC_DISPATCH(TraceOfProduct)(a, b, n, trace);
 }
-void roots_from_power_sums(const Lanes* sums, std::size_t n, Lanes* roots) {
-    HWY_DYNAMIC_DISPATCH(RootsFromPowerSums)(sums, n, roots);
+RealLanes roots_from_power_sums(const Lanes* sums, std::size_t n, Lanes* roots) {
+    RealLanes moved;
+    HWY_DYNAMIC_DISPATCH(RootsFromPowerSums)(sums, n, roots, moved);
+    return moved;
 }
 }  // namespace howlmap
 #endif

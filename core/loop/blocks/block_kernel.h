@@ -71,6 +71,7 @@ void trace_of_product(const Lanes* a, const Lanes* b, std::size_t n, Lanes& trac
 /// iteration of Aberth, Math. Comp. 27, 339-344, 1973). Given: n 1..kMostRoots, roots of modulus 1 at most, of which
 /// those above 0.1 come out to about 1e-8.
 inline constexpr std::size_t kMostRoots = 24;
-void roots_from_power_sums(const Lanes* sums, std::size_t n, Lanes* roots);
+/// Returned: the square of how far any of those moved last; above 1e-12 the iteration has not come to an end.
+RealLanes roots_from_power_sums(const Lanes* sums, std::size_t n, Lanes* roots);
 
 }  // namespace howlmap

@@ -60,8 +60,8 @@ void BlockSpectrum::solve_by_power_sums() {
             sums[k].im[p] *= scale;
         }
     }
-    roots_from_power_sums(sums, n_, roots_.data());
-    const std::array<bool, kBlockPoints> sound = sound_points(sums[0], sums[1]);
+    const RealLanes moved = roots_from_power_sums(sums, n_, roots_.data());
+    const std::array<bool, kBlockPoints> sound = sound_points(moved, sums[1]);
     for (Lanes& root : roots_)
         for (std::size_t p = 0; p < kBlockPoints; ++p) {
             root.re[p] *= bounds_.v[p];
@@ -71,21 +71,19 @@ void BlockSpectrum::solve_by_power_sums() {
         if (!sound[p]) solve_point(p);
 }
 
-std::array<bool, kBlockPoints> BlockSpectrum::sound_points(const Lanes& sum, const Lanes& square_sum) const {
-    Lanes first = sum, second = square_sum;
+std::array<bool, kBlockPoints> BlockSpectrum::sound_points(const RealLanes& moved, const Lanes& square_sum) const {
+    Lanes missing = square_sum;
     RealLanes largest{};
     for (const Lanes& root : roots_)
         for (std::size_t p = 0; p < kBlockPoints; ++p) {
             const double re = root.re[p], im = root.im[p];
-            first.re[p] -= re;
-            first.im[p] -= im;
-            second.re[p] -= re * re - im * im;
-            second.im[p] -= 2.0 * re * im;
+            missing.re[p] -= re * re - im * im;
+            missing.im[p] -= 2.0 * re * im;
             largest.v[p] = std::max(largest.v[p], re * re + im * im);
         }
     std::array<bool, kBlockPoints> sound{};
     for (std::size_t p = 0; p < kBlockPoints; ++p)
-        sound[p] = largest.v[p] <= 1.0001 && std::norm(first.at(p)) < 1e-10 && std::norm(second.at(p)) < 1e-10;
+        sound[p] = moved.v[p] < 1e-12 && largest.v[p] < 1.0001 && std::norm(missing.at(p)) < 0.04;
     return sound;
 }
 

@@ -23,9 +23,9 @@ class BlockSpectrum {
 
   private:
     void solve_by_power_sums();
-    /// Where the roots found have the right sum and sum of squares, given for eigenvalues in units of the bound, and
-    /// none is beyond it. Where several all but coincide the iteration may not have come to an end.
-    std::array<bool, kBlockPoints> sound_points(const Lanes& sum, const Lanes& square_sum) const;
+    /// Where the iteration has come to an end, no root is beyond the bound and none of the larger is missing from the
+    /// sum of squares; small ones need not be right. Given: roots in units of the bound.
+    std::array<bool, kBlockPoints> sound_points(const RealLanes& moved, const Lanes& square_sum) const;
     void solve_point(std::size_t p);
 
     std::size_t n_;
