@@ -45,7 +45,7 @@ PlanDrawing drawing_of(PlanView& view) {
     if (const auto shown = view.layers().maps().picture()) {
         const System& system = view.document().show().system;
         drawing.map = std::make_shared<const MapPicture>(
-            picture_of(shown->grid, {system.target_margin_db, system.house_target_dba, drawing.ink}));
+            picture_of(shown->grid, {system.target_margin_db, system.house_target_dba, drawing.ink, shown->title}));
         drawing.map_opacity = view.overlay().opacity;
     }
     return drawing;

@@ -79,10 +79,11 @@ bool wants_csv(const Arguments& arguments) {
     return arguments.value("output").endsWith(QLatin1String(".csv"), Qt::CaseInsensitive);
 }
 
-Status draw_map(const Show& show, MapGrid grid, const PlanFile& file, const QString& name, Console& console) {
+Status draw_map(const Show& show, const MapRequest& request, MapGrid grid, const PlanFile& file, const QString& name,
+                Console& console) {
     PlanDrawing drawing;
     drawing.font = page_font();
-    const MapLook look{show.system.target_margin_db, show.system.house_target_dba, drawing.ink};
+    const MapLook look = look_of(show, request, drawing.ink);
     drawing.map =
         std::make_shared<const MapPicture>(picture_of(std::make_shared<const MapGrid>(std::move(grid)), look));
     return write_plan(show, drawing, file, name, console);
@@ -100,7 +101,7 @@ Status run_map(const Arguments& arguments, Console& console) {
     if (!grid) return console.complain(QString::fromStdString(grid.error().message));
     if (const QString notice = map_notice(*grid); !notice.isEmpty()) console.err << notice.toStdString() << '\n';
     if (csv) return write_output(arguments.value("output"), map_csv(*grid), console);
-    return draw_map(*show, std::move(*grid), *file, arguments.value("output"), console);
+    return draw_map(*show, *request, std::move(*grid), *file, arguments.value("output"), console);
 }
 
 }  // namespace

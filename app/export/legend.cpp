@@ -12,7 +12,7 @@
 namespace howlmap::app {
 namespace {
 constexpr double kTextPx = 11.0;
-constexpr double kBarTop = 19.0, kBarHeight = 12.0, kPad = 8.0;
+constexpr double kBarTop = 35.0, kBarHeight = 12.0, kPad = 8.0;
 constexpr double kBelowDb = 3.0;  ///< how far below 0 dB the bar of a margin reaches
 constexpr double kLevelTint = 150.0;
 
@@ -84,7 +84,15 @@ void paint_legend(QPainter& painter, QPointF upper_left, const MapPicture& pictu
     const bool risk = shows_risk(picture.grid->kind);
     Bar bar{kPad + 6.0, kLegendSize.width() - kPad - 8.0, -kBelowDb, 2.0 * picture.target_db};
     if (!risk) bar = {bar.left, bar.right, picture.low, std::max(picture.high, picture.low + 1.0)};
-    draw_text(painter, {kPad, 10.0}, caption(*picture.grid), style, kTextPx, style.ink.ink, Anchor::left);
+    const auto line = [&](double y, const QString& words, const QColor& ink) {
+        const double room = kLegendSize.width() - 2.0 * kPad;
+        QString fitting = words;
+        while (fitting.size() > 8 && text_size_px(fitting, style.font, kTextPx).width() > room)
+            fitting = fitting.left(fitting.size() - 2).trimmed() + QStringLiteral("…");
+        draw_text(painter, {kPad, y}, fitting, style, kTextPx, ink, Anchor::left);
+    };
+    line(10.0, picture.title, style.ink.ink);
+    line(26.0, caption(*picture.grid), style.ink.soft);
     if (risk)
         paint_risk_bar(painter, bar, picture, style);
     else

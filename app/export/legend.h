@@ -5,9 +5,9 @@
 
 namespace howlmap::app {
 
-inline constexpr QSizeF kLegendSize{230.0, 52.0};  ///< pixels
+inline constexpr QSizeF kLegendSize{250.0, 68.0};  ///< pixels
 
-/// The scale of a map with its figures and what they mean. The painter works in pixels (style.px is 1).
+/// What a map is of, and its scale with figures and what they mean. The painter works in pixels (style.px is 1).
 void paint_legend(QPainter& painter, QPointF upper_left, const MapPicture& picture, const PlanStyle& style);
 
 }  // namespace howlmap::app

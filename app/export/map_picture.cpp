@@ -8,16 +8,20 @@
 #include "app/export/contours.h"
 #include "app/export/risk_scale.h"
 #include "app/settings/figures.h"
+#include "core/show/show.h"
+#include "core/units/bands.h"
 
 namespace howlmap::app {
 namespace {
 constexpr int kMostPixels = 1'600'000;   ///< of the picture
-constexpr int kFinest = 4;               ///< pixels a cell at most
+constexpr double kPixelMetres = 0.0125;  ///< of a pixel at least
+constexpr int kFinest = 8;               ///< pixels a cell at most
 constexpr double kHatchMetres = 0.11;    ///< between the lines of the hatch below 0 dB
 constexpr double kHatchPart = 0.22;      ///< of a period that a line takes
 constexpr double kLevelStep = 3.0;       ///< dB between contours of levels
 constexpr double kLevelRange = 30.0;     ///< dB that the grey scale of levels spans at most
 constexpr double kLabelEveryPx = 260.0;  ///< of a contour's length
+constexpr double kLeastRing = 0.6;       ///< metres round: smaller rings are specks
 constexpr double kLevelPx = 10.0;
 
 struct Range {
@@ -81,7 +85,7 @@ class Tint {
 };
 
 int pixels_per_cell(const MapGrid& grid) {
-    int n = kFinest;
+    int n = std::clamp(static_cast<int>(std::lround(grid.step / kPixelMetres)), 1, kFinest);
     while (n > 1 && static_cast<qint64>(grid.columns) * grid.rows * n * n > kMostPixels) --n;
     return n;
 }
@@ -105,10 +109,18 @@ QImage image_of(const MapGrid& grid, const Tint& tint) {
     return image;
 }
 
+double length_of(const QPolygonF& line) {
+    double length = 0.0;
+    for (qsizetype i = 1; i < line.size(); ++i) length += QLineF(line[i - 1], line[i]).length();
+    return length;
+}
+
 std::vector<Contour> contours_of(const MapGrid& grid, const MapLook& look, Range range) {
     std::vector<Contour> contours;
     const auto add = [&](double level, bool heavy) {
         Contour contour{level, heavy, contour_lines(grid, level)};
+        std::erase_if(contour.lines,
+                      [](const QPolygonF& line) { return line.isClosed() && length_of(line) < kLeastRing; });
         if (!contour.lines.empty()) contours.push_back(std::move(contour));
     };
     if (shows_risk(grid.kind)) {
@@ -121,33 +133,75 @@ std::vector<Contour> contours_of(const MapGrid& grid, const MapLook& look, Range
     return contours;
 }
 
-/// The level, on a gap in its line, along the longer lines. The text stands upright.
+/// The level on a gap in its line. The text stands upright.
+void paint_level(QPainter& painter, QPointF at, const QString& text, const PlanStyle& style) {
+    const QSizeF size = text_size_px(text, style.font, kLevelPx) * style.px;
+    QColor plate = style.ink.paper;
+    plate.setAlphaF(0.8F);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(plate);
+    painter.drawRect(QRectF(at - QPointF(size.width() * 0.6, size.height() * 0.45),
+                            QSizeF(size.width() * 1.2, size.height() * 0.9)));
+    draw_text(painter, at, text, style, kLevelPx, style.ink.ink);
+}
+
+/// Levels along the longer lines of a contour, and in the middle of its longest one, however short.
 void paint_levels(QPainter& painter, const Contour& contour, const PlanStyle& style) {
     const QString text = QString::number(std::lround(contour.level));
+    double longest = 0.0;
+    for (const QPolygonF& line : contour.lines) longest = std::max(longest, length_of(line));
     for (const QPolygonF& line : contour.lines) {
-        double since = kLabelEveryPx / 2;
+        const double length = length_of(line), every = kLabelEveryPx * style.px;
+        const double first = length >= every ? every / 2.0 : length == longest ? length / 2.0 : 2.0 * length;
+        double next = first, along = 0.0;
         for (qsizetype i = 1; i < line.size(); ++i) {
-            since += QLineF(line[i - 1], line[i]).length() / style.px;
-            if (since < kLabelEveryPx) continue;
-            since = 0.0;
-            const QSizeF size = text_size_px(text, style.font, kLevelPx) * style.px;
-            painter.setPen(Qt::NoPen);
-            QColor plate = style.ink.paper;
-            plate.setAlphaF(0.8F);
-            painter.setBrush(plate);
-            painter.drawRect(QRectF(line[i] - QPointF(size.width() * 0.6, size.height() * 0.45),
-                                    QSizeF(size.width() * 1.2, size.height() * 0.9)));
-            draw_text(painter, line[i], text, style, kLevelPx, style.ink.ink);
+            along += QLineF(line[i - 1], line[i]).length();
+            if (along < next) continue;
+            next += every;
+            paint_level(painter, line[i], text, style);
         }
     }
 }
 }  // namespace
+
+namespace {
+QString subject_title(const Show& show, const MapRequest& request) {
+    const QString name = name_text(show, request.id);
+    switch (request.kind) {
+        case MapKind::feedback:
+            return QCoreApplication::translate("Plan", "Feedback map: %1").arg(name);
+        case MapKind::loudspeaker:
+            return QCoreApplication::translate("Plan", "Loudspeaker map: %1").arg(name);
+        case MapKind::level:
+            return QCoreApplication::translate("Plan", "Level map: %1").arg(name);
+        case MapKind::wash:
+            break;
+    }
+    return QCoreApplication::translate("Plan", "Wash map: all stage loudspeakers");
+}
+}  // namespace
+
+QString map_title(const Show& show, const MapRequest& request) {
+    const MapOptions& options = request.options;
+    const QString subject = subject_title(show, request);
+    if (options.hz) return QCoreApplication::translate("Plan", "%1, at %2").arg(subject, hz_text(*options.hz));
+    if (options.band)
+        return QCoreApplication::translate("Plan", "%1, band %2")
+            .arg(subject, band_text(kNominalThirdOctaves[static_cast<std::size_t>(*options.band)]));
+    if (!shows_risk(request.kind)) return subject;
+    return QCoreApplication::translate("Plan", "%1, worst of all").arg(subject);
+}
+
+MapLook look_of(const Show& show, const MapRequest& request, const Ink& ink) {
+    return {show.system.target_margin_db, show.system.house_target_dba, ink, map_title(show, request)};
+}
 
 bool shows_risk(MapKind kind) { return kind == MapKind::feedback || kind == MapKind::loudspeaker; }
 
 MapPicture picture_of(std::shared_ptr<const MapGrid> grid, const MapLook& look) {
     MapPicture picture;
     picture.target_db = look.target_db;
+    picture.title = look.title;
     Range range = range_of(*grid);
     range.low = std::max(range.low, range.high - kLevelRange);
     picture.low = range.low;

@@ -26,6 +26,7 @@ struct MapPicture {
     std::vector<Contour> contours;
     double target_db = 6.0;
     double low = 0.0, high = 0.0;  ///< ends of the grey scale of a level or wash map
+    QString title;                 ///< what the map is of
 };
 
 /// What a picture needs to know besides the map.
@@ -33,8 +34,13 @@ struct MapLook {
     double target_db = 6.0;   ///< of the margin
     double house_dba = 95.0;  ///< target out front: a contour of its own in wash maps
     Ink ink;
+    QString title;  ///< see map_title()
 };
 
+/// What a map is of: "Feedback map: 1 Voice, worst of all frequencies".
+QString map_title(const Show& show, const MapRequest& request);
+/// How maps of a show look.
+MapLook look_of(const Show& show, const MapRequest& request, const Ink& ink);
 /// Whether a map shows margins (risk colours) rather than levels (grey).
 bool shows_risk(MapKind kind);
 MapPicture picture_of(std::shared_ptr<const MapGrid> grid, const MapLook& look);

@@ -10,6 +10,7 @@
 #include <QMainWindow>
 #include <QMenu>
 #include <QMenuBar>
+#include <QTimer>
 #include <QToolBar>
 
 #include "app/canvas/plan_actions.h"
@@ -18,6 +19,7 @@
 #include "app/window/dock_layout.h"
 #include "app/window/file_actions.h"
 #include "app/window/overlay_bar.h"
+#include "app/window/overlay_look.h"
 #include "app/window/recent_files.h"
 
 namespace howlmap::app {
@@ -114,6 +116,18 @@ void add_tool_bar(QMainWindow& window, const MenuSources& from) {
     bar->addWidget(new OverlayBar(from.plan, bar));
 }
 
+/// Frequency and opacity of the map: there while a map is.
+void add_map_bar(QMainWindow& window, PlanView& plan) {
+    window.addToolBarBreak();
+    QToolBar* bar = window.addToolBar(text(QT_TRANSLATE_NOOP("menus", "Map")));
+    bar->setObjectName(QStringLiteral("map"));
+    bar->addWidget(new OverlayLook(plan, bar));
+    explain(bar->toggleViewAction(), text(QT_TRANSLATE_NOOP("menus", "Shows or hides the frequency of the map.")));
+    const auto follow = [bar, &plan] { bar->setVisible(plan.overlay().kind != OverlayKind::none); };
+    QObject::connect(&plan, &PlanView::overlay_changed, bar, follow);
+    QTimer::singleShot(0, bar, follow);  // after the layout of the last time
+}
+
 }  // namespace
 
 void build_menus(QMainWindow& window, const MenuSources& sources) {
@@ -133,6 +147,7 @@ void build_menus(QMainWindow& window, const MenuSources& sources) {
     add_all(help, sources.actions,
             {"help.contents", "help.whats_this", "", "help.tour", "help.cautions", "", "help.about"});
     add_tool_bar(window, sources);
+    add_map_bar(window, sources.plan);
 }
 
 }  // namespace howlmap::app

@@ -88,6 +88,10 @@ void OverlayBar::choose() {
     OverlayChoice choice = plan_.overlay();
     choice.kind = static_cast<OverlayKind>(kind_->currentIndex());
     choice.subject = subject_->currentData().toString();
+    if (choice.kind != plan_.overlay().kind) {
+        choice.band.reset();
+        choice.hz.reset();
+    }
     if (!(choice == plan_.overlay())) plan_.set_overlay(choice);
 }
 

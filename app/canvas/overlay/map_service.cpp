@@ -1,15 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/canvas/overlay/map_service.h"
 
+#include <atomic>
 #include <utility>
 
 namespace howlmap::app {
 namespace {
 constexpr double kStep = 0.05;  ///< metres, coarser only for very large stages
 
+/// Whether one map may stand for another until that is there: the same thing, perhaps at another frequency.
 bool same_subject(const std::optional<MapRequest>& a, const std::optional<MapRequest>& b) {
-    return a && b && a->kind == b->kind && a->id == b->id && a->options.band == b->options.band &&
-           a->options.hz == b->options.hz;
+    return a && b && a->kind == b->kind && a->id == b->id;
+}
+bool same_frequencies(const std::optional<MapRequest>& a, const std::optional<MapRequest>& b) {
+    return a && b && a->options.band == b->options.band && a->options.hz == b->options.hz;
 }
 }  // namespace
 
@@ -21,12 +25,27 @@ MapService::MapService(Document& document, QObject* parent)
 
 MapService::~MapService() = default;
 
+/// A piece of work. One that has been overtaken ends with its first picture, so that a drag is followed frame by frame
+/// and the fine map waits for the hand to rest.
+struct MapService::Run {
+    std::atomic<bool> shown{false}, overtaken{false};
+    std::stop_source stop;
+    void overtake() {
+        overtaken = true;
+        if (shown) stop.request_stop();
+    }
+    void told() {
+        shown = true;
+        if (overtaken) stop.request_stop();
+    }
+};
+
 void MapService::want(const std::optional<MapRequest>& request) {
     if (!same_subject(request, request_)) {
-        ++order_;
         picture_.reset();
         trouble_.clear();
     }
+    if (!same_subject(request, request_) || !same_frequencies(request, request_)) ++order_;
     request_ = request;
     if (!request_) worker_.cancel();
     Q_EMIT updated();
@@ -36,26 +55,29 @@ void MapService::want(const std::optional<MapRequest>& request) {
 void MapService::set_ink(const Ink& ink) {
     if (ink.paper == ink_.paper && ink.ink == ink_.ink) return;
     ink_ = ink;
-    engine_ = std::make_shared<MapEngine>();  // an engine that has nothing new to tell tells nothing to draw
     start();
 }
 
-/// Works on a snapshot. What runs is not cancelled: its coarse picture is there within a frame, and a newer order waits
-/// for it.
+/// Works on a snapshot.
 void MapService::start() {
     if (!request_) return;
-    worker_.run([this, engine = engine_, show = document_.show(), revision = document_.revision(), request = *request_,
-                 order = order_, ink = ink_](const Job& job) mutable -> Worker::Deliver {
-        const MapLook look{show.system.target_margin_db, show.system.house_target_dba, ink};
+    if (run_) run_->overtake();
+    run_ = std::make_shared<Run>();
+    worker_.run([this, engine = engine_, run = run_, show = document_.show(), revision = document_.revision(),
+                 request = *request_, order = order_, ink = ink_](const Job& job) mutable -> Worker::Deliver {
+        const std::stop_callback stop(job.stop, [&run] { run->stop.request_stop(); });
+        const MapLook look = look_of(show, request, ink);
         request.options.step = fitting_step(show, request.kind, kStep);
         const auto shown = [&](const MapEngine::Shown& grid) {
             auto picture = std::make_shared<const MapPicture>(picture_of(grid, look));
             QMetaObject::invokeMethod(
                 this, [this, order, picture] { show_picture(order, picture); }, Qt::QueuedConnection);
+            run->told();
         };
-        const auto result = engine->update(show, request, job, shown);
+        const auto result = engine->update(show, request, {run->stop.get_token(), {}}, shown);
         const QString trouble = result ? QString() : QString::fromStdString(result.error().message);
-        return [this, order, revision, trouble] { finish(order, revision, trouble); };
+        const auto settled = result || !trouble.isEmpty() ? std::optional(revision) : std::nullopt;
+        return [this, order, settled, trouble] { finish(order, settled, trouble); };
     });
 }
 
@@ -66,9 +88,9 @@ void MapService::show_picture(quint64 order, std::shared_ptr<const MapPicture> p
     Q_EMIT updated();
 }
 
-void MapService::finish(quint64 order, quint64 revision, const QString& trouble) {
+void MapService::finish(quint64 order, std::optional<quint64> revision, const QString& trouble) {
     if (order != order_) return;
-    settled_revision_ = revision;
+    if (revision) settled_revision_ = *revision;
     if (trouble.isEmpty()) return;
     picture_.reset();
     trouble_ = trouble;

@@ -34,10 +34,10 @@ class MapService : public QObject {
     void updated();
 
   private:
-    struct Shared;
+    struct Run;
     void start();
     void show_picture(quint64 order, std::shared_ptr<const MapPicture> picture);
-    void finish(quint64 order, quint64 revision, const QString& trouble);
+    void finish(quint64 order, std::optional<quint64> revision, const QString& trouble);
 
     Document& document_;
     std::optional<MapRequest> request_;
@@ -47,6 +47,7 @@ class MapService : public QObject {
     quint64 order_ = 0;  ///< counts what was wanted; results of an older order are dropped
     quint64 settled_revision_ = ~0ULL;
     std::shared_ptr<MapEngine> engine_;  ///< used by one piece of work at a time
+    std::shared_ptr<Run> run_;           ///< the newest piece of work
     Worker worker_;
 };
 

@@ -1,11 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Maps, loop lines, lobes and ghosts on the plan; zoom and furniture.
+#include <QComboBox>
+#include <QSlider>
+#include <cmath>
+
 #include "app/canvas/overlay/ghost_item.h"
 #include "app/canvas/overlay/lobe_layer.h"
 #include "app/canvas/overlay/plan_layers.h"
 #include "app/canvas/tools/snap.h"
 #include "app/export/reading_text.h"
 #include "app/export/scale_bar.h"
+#include "app/settings/figures.h"
+#include "app/window/overlay_look.h"
+#include "core/units/bands.h"
 #include "tests/app/canvas/stage_fixture.h"
 #include "tests/support/registry.h"
 
@@ -21,6 +28,11 @@ class TestLayers : public QObject {
   private Q_SLOTS:
     void a_feedback_map_appears_and_follows();
     void a_map_of_nothing_says_why();
+    void the_map_has_the_numbers_of_a_map_from_scratch();
+    void the_reading_is_that_of_the_cell_under_the_pointer();
+    void another_frequency_keeps_the_picture_until_its_own();
+    void a_drag_is_followed_by_the_last_place();
+    void frequency_and_opacity_are_chosen_in_the_bar();
     void an_unstable_rest_says_so();
     void loops_run_from_loudspeaker_to_microphone();
     void a_highlighted_ring_is_lit_and_labelled();
@@ -57,6 +69,100 @@ void TestLayers::a_map_of_nothing_says_why() {
     MapService& maps = f.view.layers().maps();
     QTRY_VERIFY_WITH_TIMEOUT(!maps.trouble().isEmpty(), 30000);
     QVERIFY(!maps.picture());
+}
+
+void TestLayers::the_map_has_the_numbers_of_a_map_from_scratch() {
+    Stage_fixture f;
+    const auto same = [](const std::vector<float>& a, const std::vector<float>& b) {
+        return std::equal(a.begin(), a.end(), b.begin(), b.end(),
+                          [](float x, float y) { return x == y || (std::isnan(x) && std::isnan(y)); });
+    };
+    const std::pair<OverlayChoice, MapRequest> all[] = {
+        {{OverlayKind::feedback, s("m1"), {}, 0.85, {}}, {MapKind::feedback, "m1", {}}},
+        {{OverlayKind::loudspeaker, s("w1"), {}, 0.85, {}}, {MapKind::loudspeaker, "w1", {}}},
+        {{OverlayKind::level, s("mix"), 17, 0.85, {}}, {MapKind::level, "mix", {.band = 17}}},
+        {{OverlayKind::wash, {}, {}, 0.85, {}}, {MapKind::wash, "", {}}}};
+    MapService& maps = f.view.layers().maps();
+    for (const auto& [choice, request] : all) {
+        f.view.set_overlay(choice);
+        QTRY_VERIFY_WITH_TIMEOUT(maps.settled() && maps.picture(), 30000);
+        const auto scratch = make_map(f.document.show(), request);
+        QVERIFY(scratch);
+        QVERIFY(same(maps.picture()->grid->value, scratch->value));
+        QVERIFY(same(maps.picture()->grid->worst_hz, scratch->worst_hz));
+        QVERIFY(!maps.picture()->title.isEmpty());
+        // Clear outside the outline of the stage, for the wash outside the house.
+        QCOMPARE(map_reading(*maps.picture()->grid, {0.0, -2.0}).isEmpty(), choice.kind != OverlayKind::wash);
+    }
+}
+
+void TestLayers::the_reading_is_that_of_the_cell_under_the_pointer() {
+    Stage_fixture f;
+    f.view.set_overlay({OverlayKind::feedback, s("m1"), {}, 0.85, {}});
+    MapService& maps = f.view.layers().maps();
+    QTRY_VERIFY_WITH_TIMEOUT(maps.settled() && maps.picture(), 30000);
+    QSignalSpy said(&f.view, &PlanView::pointer_reading);
+    const QPoint at = f.at(-0.5, 3.0);
+    QTest::mouseMove(f.port(), at + QPoint(3, 0));
+    QTest::mouseMove(f.port(), at);
+    QVERIFY(!said.isEmpty());
+    const MapGrid& grid = *maps.picture()->grid;
+    const auto cell = cell_at(grid, f.view.plan_point(at));
+    QVERIFY(cell);
+    const QString text = said.last().front().toString();
+    QVERIFY2(text.contains(QString::number(static_cast<double>(grid.value[*cell]), 'f', 1)), qPrintable(text));
+    QVERIFY2(text.contains(hz_text(static_cast<double>(grid.worst_hz[*cell]))), qPrintable(text));
+}
+
+void TestLayers::another_frequency_keeps_the_picture_until_its_own() {
+    Stage_fixture f;
+    MapService& maps = f.view.layers().maps();
+    f.view.set_overlay({OverlayKind::feedback, s("m1"), {}, 0.85, {}});
+    QTRY_VERIFY_WITH_TIMEOUT(maps.settled() && maps.picture(), 30000);
+    const auto worst = maps.picture();
+    f.view.set_overlay({OverlayKind::feedback, s("m1"), {}, 0.85, 500.0});
+    QCOMPARE(maps.picture(), worst);
+    QTRY_VERIFY_WITH_TIMEOUT(maps.settled() && maps.picture() != worst, 30000);
+    const MapGrid& grid = *maps.picture()->grid;
+    const auto cell = cell_at(grid, {0.0, 3.0});
+    QVERIFY(cell && std::abs(grid.worst_hz[*cell] - 500.0F) < 0.01F);
+    QVERIFY(grid.value[*cell] >= worst->grid->value[*cell] - 0.01F);
+}
+
+void TestLayers::a_drag_is_followed_by_the_last_place() {
+    Stage_fixture f;
+    MapService& maps = f.view.layers().maps();
+    f.view.set_overlay({OverlayKind::feedback, s("m1"), {}, 0.85, {}});
+    for (int i = 0; i < 20; ++i) {
+        f.document.edit(s("Move"), [](Show& show) { move_by(show, {"w1"}, {0.05, 0.0}); });
+        QCoreApplication::processEvents();
+    }
+    QTRY_VERIFY_WITH_TIMEOUT(maps.settled() && maps.picture(), 30000);
+    const auto scratch = feedback_map(f.document.show(), "m1");
+    const auto cell = cell_at(*scratch, {0.0, 3.0});
+    QVERIFY(cell);
+    QCOMPARE(maps.picture()->grid->step, scratch->step);
+    QCOMPARE(maps.picture()->grid->value[*cell], scratch->value[*cell]);
+}
+
+void TestLayers::frequency_and_opacity_are_chosen_in_the_bar() {
+    Stage_fixture f;
+    OverlayLook look(f.view, nullptr);
+    f.view.set_overlay({OverlayKind::feedback, s("m1"), {}, 0.85, {}});
+    auto* bands = look.findChild<QComboBox*>();
+    QCOMPARE(bands->count(), 2 + kThirdOctaves);
+    QCOMPARE(bands->currentIndex(), 0);  // worst of all
+    const auto sliders = look.findChildren<QSlider*>();
+    QCOMPARE(sliders.size(), 2);
+    for (QSlider* slider : sliders) slider->setValue(slider->maximum());
+    QCOMPARE(f.view.overlay().hz, std::optional(20000.0));
+    QCOMPARE(f.view.overlay().opacity, 1.0);
+    bands->setCurrentIndex(2 + 17);
+    Q_EMIT bands->activated(2 + 17);
+    QCOMPARE(f.view.overlay().band, std::optional(17));
+    QVERIFY(!f.view.overlay().hz);
+    f.view.set_overlay({OverlayKind::level, s("mix"), {}, 0.5, {}});
+    QCOMPARE(bands->count(), 1 + kThirdOctaves);
 }
 
 void TestLayers::an_unstable_rest_says_so() {

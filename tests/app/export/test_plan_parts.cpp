@@ -126,7 +126,7 @@ void TestPlanParts::a_safe_stage_is_clear() {
 void TestPlanParts::below_zero_is_hatched() {
     MapGrid grid = slope();
     std::fill(grid.value.begin(), grid.value.end(), -2.0F);
-    const MapPicture picture = picture_of(std::make_shared<const MapGrid>(grid), {6.0, 95.0, Ink::for_print()});
+    const MapPicture picture = picture_of(std::make_shared<const MapGrid>(grid), {6.0, 95.0, Ink::for_print(), {}});
     QSet<QRgb> greys;
     for (int x = 0; x < picture.image.width(); ++x) greys.insert(picture.image.pixel(x, picture.image.height() / 2));
     QVERIFY(greys.size() >= 2);  // two greys apart: reads without colour
