@@ -39,7 +39,7 @@ CombView::CombView(LessonState& state, QWidget* parent) : QWidget(parent), state
 
 QRectF CombView::area() const {
     const double line = QFontMetricsF(font()).height();
-    return QRectF(rect()).adjusted(16, 1.35 * line, -16, -1.35 * line);
+    return QRectF(rect()).adjusted(2.0 * line, 1.35 * line, -line, -1.35 * line);
 }
 
 double CombView::x_of(double hz) const {

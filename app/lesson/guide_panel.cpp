@@ -20,6 +20,7 @@ QLabel* paragraph(const char* name) {
     label->setWordWrap(true);
     label->setTextFormat(Qt::PlainText);
     label->setAlignment(Qt::AlignTop);
+    label->setProperty("reading", true);
     return label;
 }
 

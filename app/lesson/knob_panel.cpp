@@ -45,7 +45,7 @@ KnobPanel::KnobPanel(LessonState& state, QWidget* parent) : QWidget(parent), sta
     add_number(grid, 2, Knob::height, tr("&Height"), tr(" m"));
     add_number(grid, 3, Knob::aim, tr("Microphone &aim"), tr("°"));
     add_number(grid, 4, Knob::level, tr("&Level at 1 m"), tr(" dB"));
-    add_number(grid, 5, Knob::source, tr("Player at m&icrophone"), tr(" dB"));
+    add_number(grid, 5, Knob::source, tr("Player at m&ic"), tr(" dB"));
     add_number(grid, 6, Knob::latency, tr("La&tency"), tr(" ms"));
     add_number(grid, 7, Knob::speaker_height, tr("Loudspeaker height"), tr(" m"));
     add_number(grid, 8, Knob::tilt, tr("Loudspeaker aim"), tr("°"));

@@ -57,6 +57,7 @@ void LessonWindow::build() {
     sentence_ = new QLabel;
     sentence_->setObjectName(QStringLiteral("sentence"));
     sentence_->setWordWrap(true);
+    sentence_->setProperty("reading", true);
     sentence_->setMargin(10);
     sentence_->setAlignment(Qt::AlignVCenter | Qt::AlignLeft);
     sentence_->setTextInteractionFlags(Qt::TextSelectableByMouse);
@@ -206,6 +207,11 @@ void LessonWindow::resizeEvent(QResizeEvent* event) {
     font.setPointSizeF(std::clamp(lines, kLeastPoints, kMostPoints));
     setFont(tabular(font));
     margin_->setFont(figure_font(font));
+    // What is to be read comes before what is to be turned.
+    QFont reading = tabular(font);
+    reading.setPointSizeF(1.25 * font.pointSizeF());
+    for (QLabel* label : findChildren<QLabel*>())
+        if (label->property("reading").toBool()) label->setFont(reading);
     QWidget::resizeEvent(event);
 }
 

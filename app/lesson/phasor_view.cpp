@@ -15,7 +15,7 @@
 namespace howlmap::app {
 namespace {
 
-constexpr double kLeastScale = 0.08, kTraceTurns = 2.0;
+constexpr double kLeastScale = 0.01, kRingShown = 0.125, kTraceTurns = 2.0;
 constexpr int kTraceSteps = 160;
 
 QPointF page(Complex value, double px) { return {value.real() * px, -value.imag() * px}; }
@@ -60,7 +60,9 @@ PhasorView::PhasorView(LessonState& state, WaveClock& clock, QWidget* parent)
 
 double PhasorView::full_scale() const {
     const LessonFigures& f = state_.figures();
-    return std::max({std::abs(f.direct), std::abs(f.sum), std::abs(f.bounce), kLeastScale}) * 1.25;
+    const double largest = std::max({std::abs(f.direct), std::abs(f.sum), std::abs(f.bounce), kLeastScale}) * 1.25;
+    // The ring is in the picture from -20 dB on; arrows that are smaller are enlarged.
+    return largest > kRingShown ? std::max(largest, 1.1) : largest;
 }
 
 void PhasorView::paintEvent(QPaintEvent*) {

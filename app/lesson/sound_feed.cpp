@@ -12,7 +12,7 @@ constexpr double kNotSet = -1000.0;
 
 SoundFeed::SoundFeed(LoopSound sound)
     : sound_(std::move(sound)), thread_([this](const std::stop_token& stop) { compute(stop); }) {
-    open(QIODevice::ReadOnly);
+    open(QIODevice::ReadOnly | QIODevice::Unbuffered);
 }
 
 SoundFeed::~SoundFeed() {
