@@ -24,10 +24,10 @@ Lab between(const Lab& p, const Lab& q, double t) {
 
 /// From safe to ringing. Lightness runs one way all along, so the scale reads in grey and with any colour vision.
 const std::vector<Lab>& way(bool dark) {
-    static const std::vector<Lab> on_paper = {{94, -3, 22}, {82, 8, 52},  {66, 36, 54},
-                                              {48, 58, 38}, {30, 46, 10}, {16, 26, -8}};
-    static const std::vector<Lab> on_slate = {{28, 12, -18}, {40, 38, -8}, {54, 54, 22},
-                                              {68, 36, 52},  {82, 8, 58},  {95, -6, 46}};
+    static const std::vector<Lab> on_paper = {{92, -3, 22}, {84, 10, 50}, {66, 36, 55},
+                                              {48, 59, 38}, {33, 46, 10}, {16, 26, -7}};
+    static const std::vector<Lab> on_slate = {{24, 15, -25}, {45, 35, -9}, {56, 55, 32},
+                                              {69, 29, 58},  {86, 6, 52},  {96, -4, 53}};
     return dark ? on_slate : on_paper;
 }
 
