@@ -10,6 +10,7 @@
 #include "app/canvas/plan_view.h"
 #include "app/canvas/preset_part.h"
 #include "app/canvas/step_names.h"
+#include "core/show/first_guess.h"
 
 namespace howlmap::app {
 namespace {
@@ -61,7 +62,7 @@ void PlanView::duplicate_selected() {
     selection_.set(to_list(added));
 }
 
-/// Adds a part as one step: beside where it came from, or with its middle at a point.
+/// Adds a part as one step: beside where it came from, or with its middle at a point and set up for who is nearest.
 void PlanView::add_part(Show part, const QString& step, std::optional<Vec2> middle) {
     const std::vector<Placed> objects = placed_objects(part);
     if (objects.empty()) return;
@@ -71,15 +72,15 @@ void PlanView::add_part(Show part, const QString& step, std::optional<Vec2> midd
         by = {to_centimetre(middle->x - at.x), to_centimetre(middle->y - at.y)};
     }
     Show after = document_.show();
-    insert(after, part, by);
+    const Ids added = insert(after, part, by);
+    if (middle) guess_for_placed(after, added);
     if (!within_limits(after)) {
         Q_EMIT message(tr("A show cannot hold that many objects."));
         return;
     }
-    Ids added;
     Ids names;
     for (const Placed& object : objects) names.push_back(object.id);
-    document_.edit(step_name(step, part, names), [&](Show& show) { added = insert(show, part, by); });
+    document_.edit(step_name(step, part, names), [&](Show& show) { show = std::move(after); });
     selection_.set(to_list(added));
 }
 

@@ -18,7 +18,8 @@ namespace {
 QString s(const char* text) { return QString::fromLatin1(text); }
 
 const QByteArray kPreset =
-    R"({"list": "loudspeakers", "name": "Wedge 12 inch", "height_m": 0.25, "item": {"name": "Wedge", "kind": "wedge", "yaw_deg": 180, "pitch_deg": 40}})";
+    R"({"list": "loudspeakers", "name": "Wedge 12 inch", "height_m": 0.25, "item": {"name": "Wedge", "kind": "wedge", "yaw_deg": 180, "pitch_deg": 40,
+         "directivity": {"type": "coverage", "horizontal_deg": 90, "vertical_deg": 60, "width_m": 0.5, "height_m": 0.35}}})";
 }  // namespace
 
 class TestKeys : public QObject {
@@ -35,6 +36,8 @@ class TestKeys : public QObject {
     void cut_and_paste_bring_sends_back();
     void duplicates_are_selected();
     void a_drop_places_a_preset_there();
+    void a_placed_wedge_faces_the_nearest_player_and_joins_her_mix();
+    void a_placed_microphone_belongs_to_the_nearest_player();
     void a_bad_preset_changes_nothing();
     void all_by_keys_alone();
     void actions_explain_themselves_and_do_not_clash();
@@ -175,6 +178,42 @@ void TestKeys::a_drop_places_a_preset_there() {
     QCOMPARE(f.steps(), 1);
     QCOMPARE(f.document.undo_stack().undoText(), s("Place Wedge"));
     QCOMPARE(f.selection.ids().front().toStdString(), placed.id);
+}
+
+void TestKeys::a_placed_wedge_faces_the_nearest_player_and_joins_her_mix() {
+    Stage_fixture f;
+    const Show before = f.document.show();
+    QVERIFY(f.view.place(kPreset, Vec2{-2.5, 2.0}));
+    const Loudspeaker& placed = f.document.show().loudspeakers.back();
+    // From (-2.5, 2) to the singer at (-1.5, 3): half way between upstage and stage left.
+    QVERIFY2(std::abs(placed.aim.yaw_deg - 135.0) < 0.5 || std::abs(placed.aim.yaw_deg + 225.0) < 0.5,
+             qPrintable(QString::number(placed.aim.yaw_deg)));
+    QCOMPARE(placed.aim.pitch_deg, 40.0);
+    QCOMPARE(f.document.show().mixes.front().loudspeakers, (std::vector<std::string>{"w1", placed.id}));
+    QCOMPARE(f.steps(), 1);
+    f.document.undo_stack().undo();
+    QVERIFY(f.document.show() == before);
+}
+
+void TestKeys::a_placed_microphone_belongs_to_the_nearest_player() {
+    Show show = small_stage();
+    Performer far;
+    far.id = "far";
+    far.name = "Bass";
+    far.position = {2.0, 2.0};
+    show.performers.push_back(far);
+    Stage_fixture f(show);
+    const Show before = f.document.show();
+    const QByteArray preset =
+        R"({"list": "inputs", "name": "Vocal", "height_m": 1.6, "item": {"name": "Vocal", "kind": "microphone", "yaw_deg": 0, "pitch_deg": -20,
+            "microphone": {"pattern": "cardioid"}}})";
+    QVERIFY(f.view.place(preset, Vec2{2.0, 1.5}));
+    const Input& placed = f.document.show().inputs.back();
+    QCOMPARE(placed.performer, std::string("far"));
+    QVERIFY2(std::abs(std::abs(placed.aim.yaw_deg) - 180.0) < 0.5, qPrintable(QString::number(placed.aim.yaw_deg)));
+    QCOMPARE(f.steps(), 1);
+    f.document.undo_stack().undo();
+    QVERIFY(f.document.show() == before);
 }
 
 void TestKeys::a_bad_preset_changes_nothing() {
