@@ -52,7 +52,8 @@ QList<Part> load_parts() {
     // The order in which a stage is drawn: what plays, what hears, who, then the rest.
     static const QStringList families{QStringLiteral("instruments"),  QStringLiteral("microphones"),
                                       QStringLiteral("loudspeakers"), QStringLiteral("people"),
-                                      QStringLiteral("backline"),     QStringLiteral("marks")};
+                                      QStringLiteral("backline"),     QStringLiteral("stage"),
+                                      QStringLiteral("marks")};
     QList<Part> parts;
     for (const QString& family : families) {
         QFile file(QStringLiteral(":/presets/%1.json").arg(family));

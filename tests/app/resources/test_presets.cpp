@@ -28,10 +28,10 @@ json show_with(const json& preset) {
     item["id"] = "one";
     if (list == "inputs") item["channel"] = 1;
     const bool flat = list == "performers" || list == "marks";
-    if (item.value("kind", "") != "line") item["position"] = flat ? json{1.0, 2.0} : json{1.0, 2.0, preset["height_m"]};
+    if (list != "risers" && item.value("kind", "") != "line") item["position"] = flat ? json{1.0, 2.0} : json{1.0, 2.0, preset["height_m"]};
     json show{{"format", "howlmap-show"}, {"version", 1}};
     show["stage"] = {{"outline", {{-4, 0}, {4, 0}, {4, 5}, {-4, 5}}}, {"surfaces", {{"floor", {{"absorption", 0.1}}}}}};
-    show[list] = json::array({item});
+    (list == "risers" ? show["stage"] : show)[list] = json::array({item});
     return show;
 }
 
@@ -53,6 +53,7 @@ void no_strangers_in(const Input& input) {
 
 void no_strangers_in(const Show& show) {
     QVERIFY(show.extras.empty());
+    for (const auto& riser : show.stage.risers) QVERIFY(riser.extras.empty());
     for (const auto& loudspeaker : show.loudspeakers) {
         no_strangers(loudspeaker.extras);
         QVERIFY(loudspeaker.response.extras.empty());
