@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+
 #include "app/panels/inspector/field_builder.h"
 #include "core/report/words.h"
 
@@ -69,6 +71,32 @@ void add_directivity(Fields& fields) {
         "Cap radius", limits::kSize, [](auto& i) -> auto& { return i.cap_radius_m; });
 }
 
+/// The first mix that feeds a loudspeaker; empty without one.
+std::string mix_of(const Show& show, const std::string& id) {
+    for (const Mix& mix : show.mixes)
+        if (std::find(mix.loudspeakers.begin(), mix.loudspeakers.end(), id) != mix.loudspeakers.end()) return mix.id;
+    return {};
+}
+
+/// Which mix feeds it. Choosing one takes it out of all others.
+Field mix_field() {
+    Field field;
+    field.group = inspector_text("Loudspeaker");
+    field.label = inspector_text("Mix");
+    field.tip = inspector_text("The mix that plays through it");
+    field.kind = FieldKind::choice;
+    field.choices = mix_choices;
+    field.get = [](const Show& show, const std::string& id) -> std::optional<QVariant> {
+        return QString::fromStdString(mix_of(show, id));
+    };
+    field.set = [](Show& show, const std::string& id, const QVariant& value) {
+        if (mix_of(show, id) == value.toString().toStdString()) return;
+        for (Mix& mix : show.mixes) std::erase(mix.loudspeakers, id);
+        if (Mix* mix = find_by_id(show.mixes, value.toString().toStdString())) mix->loudspeakers.push_back(id);
+    };
+    return field;
+}
+
 }  // namespace
 
 Fields loudspeaker_fields() {
@@ -79,6 +107,7 @@ Fields loudspeaker_fields() {
         "Name", [](auto& i) -> auto& { return i.name; });
     build.choice(
         "Kind", kind_labels(), [](auto& i) -> auto& { return i.kind; });
+    fields.append(mix_field());
     build.group("Place and aim");
     build
         .length(
