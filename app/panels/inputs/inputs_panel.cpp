@@ -1,15 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/panels/inputs/inputs_panel.h"
 
-#include <QAction>
 #include <QClipboard>
 #include <QGuiApplication>
 #include <QHeaderView>
 #include <QLabel>
 #include <QTableView>
-#include <QVBoxLayout>
 
 #include "app/panels/choice_delegate.h"
+#include "app/panels/common/cell_table.h"
 #include "app/panels/inputs/inputs_model.h"
 #include "app/panels/steady_delegate.h"
 #include "app/panels/table_clipboard.h"
@@ -60,7 +59,6 @@ void InputsPanel::build() {
     setObjectName(QStringLiteral("inputs_panel"));
     empty_->setText(
         tr("No inputs yet: drag a microphone or an instrument from Parts, or paste a list from a spreadsheet."));
-    empty_->setWordWrap(true);
     table_->setModel(model_);
     table_->setItemDelegate(new SteadyDelegate(table_));
     table_->setAccessibleName(tr("Input list"));
@@ -70,7 +68,6 @@ void InputsPanel::build() {
     table_->verticalHeader()->hide();
     table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Interactive);
     table_->horizontalHeader()->setStretchLastSection(true);
-    table_->setWordWrap(false);
     table_->setItemDelegateForColumn(InputsModel::transducer, new ChoiceDelegate(transducer_choices, table_));
     table_->setItemDelegateForColumn(InputsModel::player,
                                      new ChoiceDelegate([this] { return player_choices(document_.show()); }, table_));
@@ -82,23 +79,11 @@ void InputsPanel::build() {
                                          table_));
     table_->resizeColumnsToContents();
 
-    const auto add = [this](const QString& text, const QKeySequence& keys, auto slot) {
-        auto* action = new QAction(text, table_);
-        action->setShortcut(keys);
-        action->setShortcutContext(Qt::WidgetShortcut);
-        connect(action, &QAction::triggered, this, slot);
-        table_->addAction(action);
-    };
-    add(tr("Copy cells"), QKeySequence::Copy, &InputsPanel::copy_cells);
-    add(tr("Paste cells"), QKeySequence::Paste, &InputsPanel::paste_cells);
-    add(tr("Move up"), QKeySequence(Qt::ALT | Qt::Key_Up), &InputsPanel::move_up);
-    add(tr("Move down"), QKeySequence(Qt::ALT | Qt::Key_Down), &InputsPanel::move_down);
-    table_->setContextMenuPolicy(Qt::ActionsContextMenu);
-
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(6, 6, 6, 6);
-    layout->addWidget(empty_);
-    layout->addWidget(table_, 1);
+    add_cell_actions(*table_, {{tr("Copy cells"), QKeySequence::Copy, [this] { copy_cells(); }},
+                               {tr("Paste cells"), QKeySequence::Paste, [this] { paste_cells(); }},
+                               {tr("Move up"), QKeySequence(Qt::ALT | Qt::Key_Up), [this] { move_up(); }},
+                               {tr("Move down"), QKeySequence(Qt::ALT | Qt::Key_Down), [this] { move_down(); }}});
+    lay_out_table(*this, *empty_, *table_);
 }
 
 void InputsPanel::copy_cells() { QGuiApplication::clipboard()->setText(tab_separated(*table_)); }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/panels/mixes/mixes_panel.h"
 
-#include <QAction>
 #include <QClipboard>
 #include <QDoubleSpinBox>
 #include <QGuiApplication>
@@ -10,8 +9,8 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QTableView>
-#include <QVBoxLayout>
 
+#include "app/panels/common/cell_table.h"
 #include "app/panels/mixes/sends_model.h"
 #include "app/panels/steady_delegate.h"
 #include "app/panels/table_clipboard.h"
@@ -60,30 +59,15 @@ MixesPanel::MixesPanel(Document& document, Selection& selection, QWidget* parent
 void MixesPanel::build() {
     setObjectName(QStringLiteral("mixes_panel"));
     empty_->setText(tr("No mixes yet: place a wedge beside a player, or add a mix here."));
-    empty_->setWordWrap(true);
     table_->setModel(model_);
     table_->setItemDelegate(new SteadyDelegate(table_));
     table_->setAccessibleName(tr("Sends, inputs by mixes"));
-    table_->setWordWrap(false);
     build_header();
-    const auto add = [this](const QString& text, const QKeySequence& keys, auto slot) {
-        auto* action = new QAction(text, table_);
-        action->setShortcut(keys);
-        action->setShortcutContext(Qt::WidgetShortcut);
-        connect(action, &QAction::triggered, this, slot);
-        table_->addAction(action);
-    };
-    add(tr("Copy cells"), QKeySequence::Copy, &MixesPanel::copy_cells);
-    add(tr("Paste cells"), QKeySequence::Paste, &MixesPanel::paste_cells);
-    add(tr("Take out send"), QKeySequence::Delete,
-        [this] { model_->setData(table_->currentIndex(), QString(), Qt::EditRole); });
-    table_->setContextMenuPolicy(Qt::ActionsContextMenu);
-
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(6, 6, 6, 6);
-    layout->addWidget(empty_);
-    layout->addWidget(table_, 1);
-    layout->addWidget(build_fields());
+    add_cell_actions(*table_, {{tr("Copy cells"), QKeySequence::Copy, [this] { copy_cells(); }},
+                               {tr("Paste cells"), QKeySequence::Paste, [this] { paste_cells(); }},
+                               {tr("Take out send"), QKeySequence::Delete,
+                                [this] { model_->setData(table_->currentIndex(), QString(), Qt::EditRole); }}});
+    lay_out_table(*this, *empty_, *table_, build_fields());
 }
 
 void MixesPanel::build_header() {
