@@ -32,6 +32,36 @@ PolarityList::Effect effect_of(const Show& show, const std::string& id, const An
 
 QString effect_text(std::optional<double> db) { return db ? gain_text(*db) : QStringLiteral("–"); }
 
+struct PolarityRow {
+    QString name, id;
+    bool inverted = false;
+};
+
+std::vector<PolarityRow> rows_of(const Show& show) {
+    std::vector<PolarityRow> rows;
+    for (const Input& input : show.inputs)
+        if (!is_line(input))
+            rows.push_back({PolarityList::tr("Input %1 %2").arg(input.channel).arg(qstr(input.name)), qstr(input.id),
+                            input.polarity == Polarity::inverted});
+    for (const Mix& mix : show.mixes)
+        rows.push_back({PolarityList::tr("Mix %1 %2").arg(mix.number).arg(qstr(mix.name)), qstr(mix.id),
+                        mix.polarity == Polarity::inverted});
+    return rows;
+}
+
+/// Whether a list shows these rows, whatever its figures say.
+bool shows(const QTreeWidget& list, const std::vector<PolarityRow>& rows) {
+    if (list.topLevelItemCount() != static_cast<int>(rows.size())) return false;
+    for (int i = 0; i < list.topLevelItemCount(); ++i) {
+        const QTreeWidgetItem& item = *list.topLevelItem(i);
+        const PolarityRow& row = rows[static_cast<std::size_t>(i)];
+        if (item.text(kName) != row.name || item.data(kName, Qt::UserRole).toString() != row.id ||
+            (item.checkState(kName) == Qt::Checked) != row.inverted)
+            return false;
+    }
+    return true;
+}
+
 }  // namespace
 
 PolarityList::PolarityList(const Workspace& workspace, QWidget* parent) : QTreeWidget(parent), work_(workspace) {
@@ -56,29 +86,32 @@ PolarityList::PolarityList(const Workspace& workspace, QWidget* parent) : QTreeW
 
 void PolarityList::showEvent(QShowEvent* event) {
     QTreeWidget::showEvent(event);
+    fill();
     settle_.start();
 }
 
 void PolarityList::invalidate() {
     worker_.cancel();
-    fill();
+    if (isVisible()) fill();  // else when it is shown: an edit while it is out of sight costs nothing
 }
 
+/// While an object is dragged the rows stay as they are; only their figures wait for the analysis.
 void PolarityList::fill() {
     filling_ = true;
-    const Show& show = work_.document.show();
-    const QString current = currentItem() ? currentItem()->data(kName, Qt::UserRole).toString() : QString();
-    clear();
-    const auto add = [&](const QString& name, const std::string& id, Polarity polarity) {
-        auto* item = new QTreeWidgetItem(this, {name, QStringLiteral("…"), QStringLiteral("…")});
-        item->setData(kName, Qt::UserRole, qstr(id));
-        item->setCheckState(kName, polarity == Polarity::inverted ? Qt::Checked : Qt::Unchecked);
-        item->setToolTip(kName, tr("Turns the polarity over; one step that can be undone."));
-        if (current == qstr(id)) setCurrentItem(item);
-    };
-    for (const Input& input : show.inputs)
-        if (!is_line(input)) add(tr("Input %1 %2").arg(input.channel).arg(qstr(input.name)), input.id, input.polarity);
-    for (const Mix& mix : show.mixes) add(tr("Mix %1 %2").arg(mix.number).arg(qstr(mix.name)), mix.id, mix.polarity);
+    const std::vector<PolarityRow> rows = rows_of(work_.document.show());
+    if (!shows(*this, rows)) {
+        const QString current = currentItem() ? currentItem()->data(kName, Qt::UserRole).toString() : QString();
+        clear();
+        for (const PolarityRow& row : rows) {
+            auto* item = new QTreeWidgetItem(this, {row.name});
+            item->setData(kName, Qt::UserRole, row.id);
+            item->setCheckState(kName, row.inverted ? Qt::Checked : Qt::Unchecked);
+            item->setToolTip(kName, tr("Turns the polarity over; one step that can be undone."));
+            if (current == row.id) setCurrentItem(item);
+        }
+    }
+    for (int i = 0; i < topLevelItemCount(); ++i)
+        for (const int column : {kCounted, kDrawn}) topLevelItem(i)->setText(column, QStringLiteral("…"));
     filling_ = false;
 }
 
