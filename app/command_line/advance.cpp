@@ -29,6 +29,11 @@ void describe(QCommandLineParser& options) {
                      QT_TRANSLATE_NOOP("command_line", "A4 or Letter; by the locale if not given"), "SIZE");
     options.addOption({QStringLiteral("loops"),
                        cli_text(QT_TRANSLATE_NOOP("command_line", "draw the loops that matter on the plan"))});
+    options.addOption({QStringLiteral("map"), cli_text(QT_TRANSLATE_NOOP("command_line",
+                                                                         "put the feedback map of one input under "
+                                                                         "the plan"))});
+    add_value_option(options, {QStringLiteral("input")},
+                     QT_TRANSLATE_NOOP("command_line", "whose map; if not given, of the input that rings first"), "ID");
     options.addOption(
         {QStringLiteral("one-mix-a-page"),
          cli_text(QT_TRANSLATE_NOOP("command_line", "each mix on a page of its own, for the monitor desk"))});
@@ -76,18 +81,29 @@ Status write_lists(const SheetContent& content, const QString& folder, Console& 
             cli_text(QT_TRANSLATE_NOOP("command_line", "%1: the folder cannot be made")).arg(folder),
             Status::not_written);
     const QDir dir(folder);
-    std::vector<std::pair<QString, report::Table>> lists{
-        {QStringLiteral("inputs.csv"), report::input_list(content.show)},
-        {QStringLiteral("mixes.csv"), report::mix_list(content.show)},
-        {QStringLiteral("sends.csv"), report::send_matrix(content.show)}};
-    if (content.result.tolerance)
-        lists.emplace_back(QStringLiteral("ring-out.csv"),
-                           report::ring_out_list(content.show, *content.result.tolerance));
-    for (const auto& [name, table] : lists) {
-        const Status status = write_output(dir.filePath(name), report::to_csv(table), console);
+    for (const auto& [name, table] : report::all_lists(content.show, content.result.tolerance, content.result.rings)) {
+        const Status status = write_output(dir.filePath(QString::fromStdString(name)), report::to_csv(table), console);
         if (status != Status::done) return status;
     }
     return Status::done;
+}
+
+/// The look of the plan; complains when the map that is asked for cannot be had.
+std::optional<SheetPlanLook> plan_look(const SheetContent& content, const Arguments& arguments, Console& console) {
+    SheetPlanLook look{arguments.has("loops"), {}};
+    if (!arguments.has("map") && !arguments.has("input")) return look;
+    const std::string input =
+        arguments.has("input") ? arguments.value("input").toStdString() : input_of_first_ring(content.result);
+    if (input.empty()) {
+        console.err
+            << cli_text(QT_TRANSLATE_NOOP("command_line", "No loop on this stage can ring: no map.")).toStdString()
+            << '\n';
+        return look;
+    }
+    auto map = sheet_map(content.show, input);
+    if (!map) return console.complain(QString::fromStdString("--map: ") + map.error()), std::nullopt;
+    look.map = std::move(*map);
+    return look;
 }
 
 Status run(const Arguments& arguments, Console& console) {
@@ -100,7 +116,9 @@ Status run(const Arguments& arguments, Console& console) {
     if (const auto refused = read_options(arguments, sheet, console)) return *refused;
     const SheetContent content{*show, *analyse(*show)};
     if (arguments.has("output")) {
-        const QByteArray pdf = sheet_pdf(content, sheet, plan_of_sheet(content, arguments.has("loops")));
+        const auto look = plan_look(content, arguments, console);
+        if (!look) return Status::refused;
+        const QByteArray pdf = sheet_pdf(content, sheet, plan_of_sheet(content, *look));
         const Status status =
             write_output(arguments.value("output"), {pdf.constData(), static_cast<std::size_t>(pdf.size())}, console);
         if (status != Status::done) return status;

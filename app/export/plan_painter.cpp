@@ -16,7 +16,7 @@
 namespace howlmap::app {
 namespace {
 constexpr double kTitlePx = 18.0, kTextPx = 11.0;
-constexpr double kTitleHeight = 46.0, kFootHeight = 62.0;
+constexpr double kTitleHeight = 46.0, kFootHeight = 36.0, kFootWithLegend = 62.0;
 constexpr double kWordsPx = 44.0;  ///< room for the words around the stage and names beside objects
 constexpr double kPixelsPerMetre = 96.0 / 0.0254;
 constexpr std::array kScales = {5.,   10.,  15.,  20.,  25.,  30.,  40.,  50.,   60.,   75.,   100.,  125.,
@@ -32,8 +32,8 @@ QString subtitle(const Show& show) {
 }
 
 /// Head and foot taken off.
-QRectF plan_room(const QRectF& page, bool title) {
-    return page.adjusted(0.0, title ? kTitleHeight : 0.0, 0.0, -kFootHeight);
+QRectF plan_room(const QRectF& page, const PlanDrawing& drawing) {
+    return page.adjusted(0.0, drawing.title ? kTitleHeight : 0.0, 0.0, -(drawing.map ? kFootWithLegend : kFootHeight));
 }
 }  // namespace
 
@@ -51,7 +51,7 @@ double PlanPainter::pixels_per_metre(double scale) { return kPixelsPerMetre / sc
 bool PlanPainter::upright() const { return extent_.height() > extent_.width() * 1.05; }
 
 double PlanPainter::scale_for(QSizeF area_px) const {
-    const QRectF room = plan_room(QRectF(QPointF(), area_px), drawing_.title);
+    const QRectF room = plan_room(QRectF(QPointF(), area_px), drawing_);
     for (const double scale : kScales) {
         const double ppm = pixels_per_metre(scale);
         if (extent_.width() * ppm + 2 * kWordsPx <= room.width() &&
@@ -59,6 +59,12 @@ double PlanPainter::scale_for(QSizeF area_px) const {
             return scale;
     }
     return kScales.back();
+}
+
+double PlanPainter::height_for(QSizeF area_px) const {
+    const double plan = extent_.height() * pixels_per_metre(scale_for(area_px)) + 2 * kWordsPx;
+    const double around = area_px.height() - plan_room(QRectF(QPointF(), area_px), drawing_).height();
+    return std::min(area_px.height(), plan + around);
 }
 
 PlanStyle PlanPainter::page_style() const { return {drawing_.ink, 1.0, drawing_.font, show_.display.units}; }
@@ -71,7 +77,7 @@ void PlanPainter::paint(QPainter& painter, const QRectF& area, double px) const 
     painter.setRenderHint(QPainter::Antialiasing);
     if (drawing_.background) painter.fillRect(page, drawing_.ink.paper);
     const double scale = scale_for(page.size());
-    paint_plan(painter, plan_room(page, drawing_.title), pixels_per_metre(scale));
+    paint_plan(painter, plan_room(page, drawing_), pixels_per_metre(scale));
     if (drawing_.title) paint_title(painter, page);
     paint_foot(painter, page, scale);
     painter.restore();

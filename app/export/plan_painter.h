@@ -33,6 +33,9 @@ class PlanPainter {
     void paint(QPainter& painter, const QRectF& area, double px = 1.0) const;
     /// The drawing scale 1 : N for an area in pixels, the largest of a round series at which everything fits.
     double scale_for(QSizeF area_px) const;
+    /// Height of a page of this width, in pixels, that leaves no more room above and below than the words need; at most
+    /// that of the area.
+    double height_for(QSizeF area_px) const;
     /// Pixels a metre at a drawing scale 1 : N.
     static double pixels_per_metre(double scale);
     /// Whether the plan suits an upright page better.

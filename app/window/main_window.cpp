@@ -27,6 +27,7 @@
 #include "app/window/recent_files.h"
 #include "app/window/recovery_dialog.h"
 #include "app/window/reporter.h"
+#include "app/window/sheet_dialog.h"
 #include "app/window/status_figures.h"
 
 namespace howlmap::app {
@@ -115,6 +116,7 @@ void MainWindow::connect_file_actions() {
     actions_->on("file.save", [this] { files_->save(); });
     actions_->on("file.save_as", [this] { files_->save_as(); });
     actions_->on("file.revert", [this] { files_->revert(); });
+    actions_->on("file.advance", [this] { SheetDialog(document_, analysis_, this).exec(); });
     actions_->on("file.close", [this] { files_->new_show(); });
     actions_->on("file.quit", [this] { close(); });
     connect(recent_, &RecentFiles::chosen, files_, [this](const QString& path) { files_->open(path); });

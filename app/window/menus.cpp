@@ -77,7 +77,7 @@ void fill_file(QMenu* menu, const MenuSources& from) {
                                QT_TRANSLATE_NOOP("menus", "Invented shows to learn from; each opens as a copy."));
     add_shows(examples, QStringLiteral(":/examples"), text(QT_TRANSLATE_NOOP("menus", "Opens a copy of this example.")),
               [files = &from.files](const QString& resource) { files->open_example(resource); });
-    add_all(menu, from.actions, {"", "file.save", "file.save_as", "file.revert", ""});
+    add_all(menu, from.actions, {"", "file.save", "file.save_as", "file.revert", "", "file.advance"});
     menu->addActions(from.plan.plan_actions().output_group());
     add_all(menu, from.actions, {"", "file.close", "file.quit"});
 }

@@ -103,6 +103,19 @@ std::string cut_now(const Show& show, int band) {
     return joined(parts, ", ");
 }
 
+/// The loop that makes the worst ring of a band, as the engineer looks for it: "mix 2: Wedge 2 to Ada fiddle".
+std::string loop_in_band(const Show& show, const std::vector<Ring>& rings, int band) {
+    for (const Ring& ring : rings) {
+        if (third_octave_of(ring.band_hz) != band) continue;
+        const Mix* mix = find_by_id(show.mixes, ring.strongest_mix);
+        const Loudspeaker* speaker = find_by_id(show.loudspeakers, ring.strongest_loudspeaker);
+        const Input* input = find_by_id(show.inputs, ring.strongest_input);
+        if (mix && speaker && input)
+            return fmt::format(fmt::runtime(t("mix {}: {} to {}")), mix->number, name_of(*speaker), name_of(*input));
+    }
+    return {};
+}
+
 }  // namespace
 
 Table input_list(const Show& show) {
@@ -113,6 +126,18 @@ Table input_list(const Show& show) {
         table.rows.push_back({std::to_string(input->channel), name_of(*input), transducer_words(*input), input->stand,
                               input->phantom ? t("yes") : std::string(), input->di ? t("yes") : std::string(),
                               performer_name(show, input->performer), input_notes(*input)});
+    return table;
+}
+
+Table notes_list(const Show& show) {
+    Table table{t("Notes"), {t("What"), t("Which"), t("Note")}, {}};
+    const auto add = [&](const std::string& what, const auto& items) {
+        for (const auto& item : items)
+            if (!item.notes.empty()) table.rows.push_back({what, name_of(item), item.notes});
+    };
+    add(t("player"), show.performers);
+    add(t("loudspeaker"), show.loudspeakers);
+    add(t("backline"), show.backline);
     return table;
 }
 
@@ -154,12 +179,22 @@ Table send_matrix(const Show& show) {
     return table;
 }
 
-Table ring_out_list(const Show& show, const ToleranceFigures& tolerance) {
-    Table table{t("Ring-out list"), {t("Band"), t("Rings first in"), t("Cut now")}, {}};
-    for (const BandProbability& entry : tolerance.first_ring)
+Table ring_out_list(const Show& show, const ToleranceFigures& tolerance, const std::vector<Ring>& rings) {
+    Table table{t("Ring-out list"), {t("Band"), t("Rings first in"), t("Likely loop"), t("Cut now")}, {}};
+    for (const BandProbability& entry : tolerance.first_ring) {
+        const int band = third_octave_of(entry.band_hz);
         table.rows.push_back({band_words(entry.band_hz), fmt::format("{:.0f} %", 100.0 * entry.probability),
-                              cut_now(show, third_octave_of(entry.band_hz))});
+                              loop_in_band(show, rings, band), cut_now(show, band)});
+    }
     return table;
+}
+
+std::vector<NamedTable> all_lists(const Show& show, const std::optional<ToleranceFigures>& tolerance,
+                                  const std::vector<Ring>& rings) {
+    std::vector<NamedTable> lists{
+        {"inputs.csv", input_list(show)}, {"mixes.csv", mix_list(show)}, {"sends.csv", send_matrix(show)}};
+    if (tolerance) lists.push_back({"ring-out.csv", ring_out_list(show, *tolerance, rings)});
+    return lists;
 }
 
 }  // namespace howlmap::report

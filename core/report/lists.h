@@ -15,6 +15,9 @@ namespace howlmap::report {
 /// channel.
 Table input_list(const Show& show);
 
+/// Notes on players, loudspeakers and backline: what, which, note. No rows where nobody wrote one.
+Table notes_list(const Show& show);
+
 /// One send in words: how much of it the player wants, against the strongest send of the mix.
 struct SendLine {
     std::string input;  ///< name
@@ -37,7 +40,17 @@ std::vector<MixSheet> mix_sheets(const Show& show);
 Table mix_list(const Show& show);
 /// Sends as a matrix: a row an input, a column a mix, cells in dB.
 Table send_matrix(const Show& show);
-/// Bands in the order in which they are likely to ring first: band, probability, what is cut there now in each mix.
-Table ring_out_list(const Show& show, const ToleranceFigures& tolerance);
+/// Bands in the order in which they are likely to ring first: band, probability, the loop of the worst ring there, what
+/// is cut there now in each mix.
+Table ring_out_list(const Show& show, const ToleranceFigures& tolerance, const std::vector<Ring>& rings = {});
+
+/// A list with the name of its file.
+struct NamedTable {
+    std::string file;  ///< "inputs.csv"
+    Table table;
+};
+/// Inputs, mixes, sends, and the ring-out list where there were draws.
+std::vector<NamedTable> all_lists(const Show& show, const std::optional<ToleranceFigures>& tolerance,
+                                  const std::vector<Ring>& rings);
 
 }  // namespace howlmap::report

@@ -20,6 +20,7 @@ namespace {
 constexpr double kPointsPerInch = 72.0;
 constexpr int kPdfDpi = 1200;
 constexpr double kLeastPlanHeight = 200.0;
+constexpr double kAboveCaption = 4.0;
 
 QString tr(const char* text) { return QCoreApplication::translate("Sheet", text); }
 
@@ -42,14 +43,23 @@ void draw_head(Flow& flow, const Show& show) {
     if (!show.notes.empty()) flow.paragraph(from(show.notes));
 }
 
-void draw_plan(Flow& flow, const PlanDrawer& plan) {
+void draw_plan(Flow& flow, const PlanBlock& plan) {
     flow.need(kLeastPlanHeight);
-    plan(flow.painter(), flow.take(flow.room_left() - 1.0));
+    const double words =
+        plan.caption.isEmpty() ? 0.0 : flow.text_height(plan.caption, Type::small, flow.width()) + 3.0 + kAboveCaption;
+    const double room = flow.room_left() - words - 1.0;
+    plan.draw(flow.painter(), flow.take(std::min(room, plan.height({flow.width(), room}))));
+    if (words == 0.0) return;
+    flow.skip(kAboveCaption);
+    flow.paragraph(plan.caption, Type::small);
 }
 
-void draw_inputs(Flow& flow, const Show& show) {
-    const report::Table table = report::input_list(show);
+void draw_list(Flow& flow, const report::Table& table) {
     if (table.rows.empty()) return;
+    // A list that fits a page is not torn apart: nobody patches from two sheets at once.
+    constexpr double kHeading = 30.0;
+    const double whole = table_height(flow, table);
+    if (whole + kHeading <= flow.body_height()) flow.need(whole + kHeading);
     flow.heading(from(table.title));
     draw_table(flow, table);
 }
@@ -58,11 +68,12 @@ void draw_mixes(Flow& flow, const SheetContent& content, const SheetOptions& opt
     const auto sheets = report::mix_sheets(content.show);
     if (sheets.empty()) return;
     const BandRisk risk = content.result.tolerance ? band_risk(*content.result.tolerance) : BandRisk{};
-    flow.heading(tr("Monitor mixes and starting equalisers"), kMixHeight);
-    flow.paragraph(
+    const QString words =
         tr("Sends are levels at 1 m from the mix's loudspeaker in loud playing. Grey bars and numbers: bands in the "
-           "order in which they are likely to ring first on this stage."),
-        Type::small);
+           "order in which they are likely to ring first on this stage.");
+    flow.heading(tr("Monitor mixes and starting equalisers"),
+                 16.0 + flow.text_height(words, Type::small, flow.width()) + mix_height(flow, sheets.front()));
+    flow.paragraph(words, Type::small);
     bool first = true;
     for (const report::MixSheet& sheet : sheets) {
         if (options.one_mix_a_page && !first) flow.break_page();
@@ -73,7 +84,7 @@ void draw_mixes(Flow& flow, const SheetContent& content, const SheetOptions& opt
 
 void draw_ring_out(Flow& flow, const SheetContent& content) {
     if (!content.result.tolerance || content.result.tolerance->first_ring.empty()) return;
-    report::Table table = report::ring_out_list(content.show, *content.result.tolerance);
+    report::Table table = report::ring_out_list(content.show, *content.result.tolerance, content.result.rings);
     constexpr std::size_t kMost = 8;  // beyond these a band is as unlikely as any other
     if (table.rows.size() > kMost) table.rows.resize(kMost);
     flow.heading(tr("Ring-out list, most likely first"));
@@ -109,11 +120,14 @@ void draw_changes(Flow& flow, const Show& show, const SheetOptions& options) {
         draw_table(flow, table);
 }
 
-void draw_all(Flow& flow, const SheetContent& content, const SheetOptions& options, const PlanDrawer& plan) {
+void draw_all(Flow& flow, const SheetContent& content, const SheetOptions& options, const PlanBlock& plan) {
     draw_head(flow, content.show);
     if (options.plan) draw_plan(flow, plan);
     if (options.since) draw_changes(flow, content.show, options);
-    if (options.inputs) draw_inputs(flow, content.show);
+    if (options.inputs) {
+        draw_list(flow, report::input_list(content.show));
+        draw_list(flow, report::notes_list(content.show));
+    }
     if (options.mixes) {
         draw_mixes(flow, content, options);
         draw_ring_out(flow, content);
@@ -126,26 +140,27 @@ void draw_all(Flow& flow, const SheetContent& content, const SheetOptions& optio
 }
 
 int draw_pages(QPainter& painter, const Flow::Page& page, const SheetContent& content, const SheetOptions& options,
-               const PlanDrawer& plan, const std::function<void()>& next_page) {
+               const PlanBlock& plan, const std::function<void()>& next_page) {
     Flow flow(painter, page, next_page);
     draw_all(flow, content, options, plan);
     return flow.page_number();
 }
 
-Flow::Page page_of(const Show& show, QSizeF size_pt) {
+Flow::Page page_of(const Show& show, const SheetOptions& options, QSizeF size_pt) {
     Flow::Page page;
     page.size_pt = size_pt;
-    page.header = show.title.empty() ? tr("Untitled show") : from(show.title);
-    page.version = show.date.empty() ? QString() : tr("version of %1").arg(from(show.date));
+    page.header = joined({show.title.empty() ? tr("Untitled show") : from(show.title), from(show.date)});
+    page.version = tr("version of %1").arg(options.made.toString(Qt::ISODate));
     return page;
 }
 
 /// Laid out once on nothing, only to know how many pages there will be.
-int count_pages(const Flow::Page& page, const SheetContent& content, const SheetOptions& options) {
+int count_pages(const Flow::Page& page, const SheetContent& content, const SheetOptions& options,
+                const PlanBlock& plan) {
     QPicture nothing;
     QPainter painter(&nothing);
-    return draw_pages(
-        painter, page, content, options, [](QPainter&, const QRectF&) {}, [] {});
+    return draw_pages(painter, page, content, options, {plan.height, [](QPainter&, const QRectF&) {}, plan.caption},
+                      [] {});
 }
 
 }  // namespace
@@ -155,13 +170,13 @@ QPageSize::PageSizeId paper_of_locale() {
 }
 
 int draw_sheet(QPainter& painter, QSizeF size_pt, const SheetContent& content, const SheetOptions& options,
-               const PlanDrawer& plan, const std::function<void()>& next_page) {
-    Flow::Page page = page_of(content.show, size_pt);
-    page.total = count_pages(page, content, options);
+               const PlanBlock& plan, const std::function<void()>& next_page) {
+    Flow::Page page = page_of(content.show, options, size_pt);
+    page.total = count_pages(page, content, options, plan);
     return draw_pages(painter, page, content, options, plan, next_page);
 }
 
-QByteArray sheet_pdf(const SheetContent& content, const SheetOptions& options, const PlanDrawer& plan) {
+QByteArray sheet_pdf(const SheetContent& content, const SheetOptions& options, const PlanBlock& plan) {
     QByteArray bytes;
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
@@ -180,7 +195,7 @@ QByteArray sheet_pdf(const SheetContent& content, const SheetOptions& options, c
     return bytes;
 }
 
-void print_sheet(QPrinter& printer, const SheetContent& content, const SheetOptions& options, const PlanDrawer& plan) {
+void print_sheet(QPrinter& printer, const SheetContent& content, const SheetOptions& options, const PlanBlock& plan) {
     printer.setFullPage(true);
     QPainter painter(&printer);
     const double scale = printer.resolution() / kPointsPerInch;

@@ -3,6 +3,7 @@
 // equalisers and the ring-out list, risks, cautions. One painter for PDF, print and preview.
 #pragma once
 #include <QByteArray>
+#include <QDate>
 #include <QPageSize>
 #include <QPainter>
 #include <functional>
@@ -17,11 +18,11 @@ namespace howlmap::app {
 
 struct SheetOptions {
     bool plan = true, inputs = true, mixes = true, risks = true;
-    bool map = false;             ///< feedback map under the plan
     bool one_mix_a_page = false;  ///< for the monitor desk
     QPageSize::PageSizeId paper = QPageSize::A4;
     std::shared_ptr<const Show> since;  ///< an older version: a page says what changed
     QString since_name;
+    QDate made = QDate::currentDate();  ///< on every page: which version of the sheet this is
 };
 
 /// A4, or Letter where the locale uses it.
@@ -32,18 +33,22 @@ struct SheetContent {
     AnalysisResult result;
 };
 
-/// Draws the plan into a rectangle (points). Kept apart so that the sheet does not know how a plan is drawn.
-using PlanDrawer = std::function<void(QPainter&, const QRectF&)>;
+/// The plan as a block of the first page, in points. Kept apart so that the sheet does not know how a plan is drawn.
+struct PlanBlock {
+    std::function<double(QSizeF room)> height;  ///< what it needs of the room, at most all of its height
+    std::function<void(QPainter&, const QRectF&)> draw;
+    QString caption;  ///< below it, may be empty
+};
 
 /// Draws all pages; the painter's device has `size_pt` (paper in points) and the painter is scaled to points.
 /// `next_page` is called between pages. Returns the number of pages.
 int draw_sheet(QPainter& painter, QSizeF size_pt, const SheetContent& content, const SheetOptions& options,
-               const PlanDrawer& plan, const std::function<void()>& next_page);
+               const PlanBlock& plan, const std::function<void()>& next_page);
 
 /// The whole sheet as a PDF. The same content gives the same bytes but for the dates that PDF itself records.
-QByteArray sheet_pdf(const SheetContent& content, const SheetOptions& options, const PlanDrawer& plan);
+QByteArray sheet_pdf(const SheetContent& content, const SheetOptions& options, const PlanBlock& plan);
 
 /// Draws on a printer (also that of a preview).
-void print_sheet(QPrinter& printer, const SheetContent& content, const SheetOptions& options, const PlanDrawer& plan);
+void print_sheet(QPrinter& printer, const SheetContent& content, const SheetOptions& options, const PlanBlock& plan);
 
 }  // namespace howlmap::app

@@ -10,11 +10,11 @@ constexpr double kRangeDb = 12.0;   ///< travel up and down
 constexpr double kLabelRow = 10.0;  ///< band values below, ranks above
 constexpr int kRanksShown = 6;      ///< bands worth walking through at a soundcheck
 
+/// "800", "1k", "1.25", "16k": short enough for a slot.
 QString short_band(double hz) {
     if (hz < 1000.0) return QString::number(hz);
-    const int whole = static_cast<int>(hz / 1000.0);
-    const QString rest = QString::number(hz / 1000.0 - whole).mid(2);
-    return QStringLiteral("%1k%2").arg(whole).arg(rest);
+    const QString text = QString::number(hz / 1000.0);
+    return text.contains(u'.') ? text : text + u'k';
 }
 
 struct Slot {
@@ -65,6 +65,12 @@ void draw_faders(Flow& flow, const QRectF& rect, const Mix& mix, const BandRisk&
     QPainter& p = flow.painter();
     const QRectF travel = rect.adjusted(22.0, kLabelRow, 0.0, -kLabelRow - 2.0);
     const double step = travel.width() / kThirdOctaves;
+    const auto slot_of = [&](int band) {
+        return Slot{QRectF(travel.left() + band * step + 1.0, travel.top(), step - 2.0, travel.height())};
+    };
+    for (int band = 0; band < kThirdOctaves; ++band)
+        draw_risk(flow, slot_of(band), risk.probability[static_cast<std::size_t>(band)],
+                  risk.rank[static_cast<std::size_t>(band)]);
     for (const double db : {kRangeDb, 0.0, -kRangeDb}) {
         const double y = Slot{travel}.y_of(db);
         p.setPen(QPen(Qt::black, db == 0.0 ? 0.5 : 0.25));
@@ -74,8 +80,7 @@ void draw_faders(Flow& flow, const QRectF& rect, const Mix& mix, const BandRisk&
     }
     for (int band = 0; band < kThirdOctaves; ++band) {
         const auto i = static_cast<std::size_t>(band);
-        const Slot slot{QRectF(travel.left() + band * step + 1.0, travel.top(), step - 2.0, travel.height())};
-        draw_risk(flow, slot, risk.probability[i], risk.rank[i]);
+        const Slot slot = slot_of(band);
         p.setPen(QPen(Qt::black, 0.25));
         p.drawLine(QPointF(slot.travel.center().x(), travel.top()), QPointF(slot.travel.center().x(), travel.bottom()));
         const auto found = mix.graphic_eq.find(band);

@@ -41,22 +41,27 @@ QString settings_line(const report::MixSheet& sheet) {
     return parts.isEmpty() ? tr("polarity normal, no high-pass, no notches") : parts.join(QStringLiteral("; "));
 }
 
+bool has_faders(const Mix& mix) { return !mix.loudspeakers.empty() || !mix.graphic_eq.empty(); }
+
 }  // namespace
+
+double mix_height(const Flow& flow, const report::MixSheet& sheet) {
+    double height = (has_faders(*sheet.mix) ? kFaderHeight : 0.0) + 14.0;
+    for (const QString& line : {head_line(sheet), sends_line(sheet), settings_line(sheet)})
+        height += flow.text_height(line, Type::body, flow.width()) + 3.0;
+    return height;
+}
 
 void draw_mix(Flow& flow, const report::MixSheet& sheet, const BandRisk& risk) {
     const QString head = head_line(sheet), sends = sends_line(sheet), settings = settings_line(sheet);
-    double height = kFaderHeight + 14.0;
-    for (const QString& line : {head, sends, settings})
-        height += flow.text_height(line, Type::body, flow.width()) + 3.0;
-    flow.need(height);
+    flow.need(mix_height(flow, sheet));
     flow.painter().fillRect(
         QRectF(flow.left(), flow.y(), flow.width(), flow.text_height(head, Type::body, flow.width())),
         QColor(0xe6, 0xe6, 0xe6));
     flow.paragraph(head);
     flow.paragraph(sends);
     flow.paragraph(settings);
-    if (!sheet.mix->loudspeakers.empty() || !sheet.mix->graphic_eq.empty())
-        draw_faders(flow, flow.take(kFaderHeight), *sheet.mix, risk);
+    if (has_faders(*sheet.mix)) draw_faders(flow, flow.take(kFaderHeight), *sheet.mix, risk);
     flow.skip(8.0);
 }
 

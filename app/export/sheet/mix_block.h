@@ -5,8 +5,8 @@
 
 namespace howlmap::app {
 
-/// Height in points that a usual mix needs; a long send list takes more.
-inline constexpr double kMixHeight = kFaderHeight + 40.0;
+/// Height in points of one mix as a block.
+double mix_height(const Flow& flow, const report::MixSheet& sheet);
 
 /// One mix as a block that stays together: number, for whom, outlets; sends in words and dB, strongest first; settings;
 /// the 31 faders.

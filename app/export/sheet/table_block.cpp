@@ -81,6 +81,13 @@ QList<double> column_widths(const report::Table& table, double total) {
     return widths;
 }
 
+double table_height(const Flow& flow, const report::Table& table) {
+    const QList<double> widths = column_widths(table, flow.width());
+    double height = row_height(flow, table.columns, widths);
+    for (const auto& row : table.rows) height += row_height(flow, row, widths);
+    return height;
+}
+
 void draw_table(Flow& flow, const report::Table& table) {
     if (table.columns.empty()) return;
     const QList<double> widths = column_widths(table, flow.width());

@@ -9,6 +9,9 @@ namespace howlmap::app {
 /// Columns are as wide as their texts ask, shrunk towards their longest word where the page is too narrow.
 void draw_table(Flow& flow, const report::Table& table);
 
+/// Height of the whole table on one page.
+double table_height(const Flow& flow, const report::Table& table);
+
 /// Column widths for a total width: natural ones where they fit, else shrunk, never below the longest word unless there
 /// is no other way.
 QList<double> column_widths(const report::Table& table, double total);

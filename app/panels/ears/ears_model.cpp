@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/panels/ears/ears_model.h"
 
-#include <QCoreApplication>
 #include <cmath>
 #include <utility>
 
+#include "app/document/document.h"
+#include "app/panels/ears/ears_words.h"
 #include "app/panels/numbers.h"
 #include "core/listening/exposure.h"
 #include "core/report/words.h"
@@ -13,30 +14,21 @@
 namespace howlmap::app {
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("Ears", text); }
 const QString kNone = QStringLiteral("\u2013");
-constexpr double kDay = 24.0 * 60.0;
 
 }  // namespace
 
-QString dba_text(std::optional<double> level) { return level ? tr("%1 dBA").arg(number_text(*level, 0)) : kNone; }
+PlayersModel::PlayersModel(Document& document, QObject* parent) : QAbstractTableModel(parent), document_(document) {}
 
-QString db_text(std::optional<double> gain) {
-    if (!gain) return kNone;
-    return tr("%1%2 dB").arg(*gain > 0.05 ? QStringLiteral("+") : QString(), number_text(*gain, 1));
-}
-
-QString minutes_text(std::optional<double> minutes) {
-    if (!minutes) return kNone;
-    if (*minutes > kDay) return tr("over 24 h");
-    if (*minutes >= 120.0) return tr("%1 h").arg(number_text(*minutes / 60.0, 1));
-    return *minutes < 1.0 ? tr("under 1 min") : tr("%1 min").arg(number_text(*minutes, 0));
-}
+QStringList PlayersModel::ways_of_hearing() { return {tr("loudspeakers"), tr("in-ears"), tr("no monitor")}; }
 
 void PlayersModel::show_result(const Show& show, std::shared_ptr<const AnalysisResult> result) {
     std::vector<Row> rows;
     for (const Performer& performer : show.performers) {
-        Row row{QString::fromStdString(performer.id), QString::fromStdString(report::name_of(performer)), {}};
+        Row row{QString::fromStdString(performer.id),
+                QString::fromStdString(report::name_of(performer)),
+                performer.hears,
+                {}};
         if (result)
             if (const PerformerFigure* figure = find_by_id(result->performers, performer.id)) row.figure = *figure;
         rows.push_back(std::move(row));
@@ -76,6 +68,8 @@ QString PlayersModel::text_of(const Row& row, Column column) const {
     switch (column) {
         case player:
             return row.name;
+        case hears:
+            return ways_of_hearing().value(static_cast<int>(row.hears));
         case own:
             return dba_text(f.own_dba);
         case others:
@@ -99,51 +93,36 @@ QString PlayersModel::text_of(const Row& row, Column column) const {
 QVariant PlayersModel::data(const QModelIndex& index, int role) const {
     if (!index.isValid()) return {};
     if (role == Qt::TextAlignmentRole)
-        return int(Qt::AlignVCenter | (index.column() == player ? Qt::AlignLeft : Qt::AlignRight));
+        return int(Qt::AlignVCenter | (index.column() <= hears ? Qt::AlignLeft : Qt::AlignRight));
     if (role != Qt::DisplayRole && role != Qt::EditRole) return {};
     return text_of(rows_[static_cast<std::size_t>(index.row())], static_cast<Column>(index.column()));
 }
 
 QVariant PlayersModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (orientation != Qt::Horizontal) return {};
-    if (role == Qt::ToolTipRole)
-        return section >= niosh ? tr("An estimate for planning, not a measurement of hearing safety") : QVariant();
+    if (role == Qt::ToolTipRole && section >= niosh)
+        return tr("An estimate for planning, not a measurement of hearing safety");
+    if (role == Qt::ToolTipRole && section == hears)
+        return tr("How this player hears; choose with a double click or F2");
     if (role != Qt::DisplayRole) return {};
-    const QStringList titles{tr("Player"),     tr("Own"),          tr("Others"),      tr("Hear margin"),
-                             tr("At the ear"), tr("NIOSH allows"), tr("OSHA allows"), tr("Dose of the set")};
+    const QStringList titles{tr("Player"), tr("Hears by"), tr("Own"),  tr("Others"),     tr("Hear margin"),
+                             tr("At ear"), tr("NIOSH"),    tr("OSHA"), tr("Dose of set")};
     return titles.value(section);
 }
 
-void HouseModel::show_rows(std::vector<Row> rows) {
-    beginResetModel();
-    rows_ = std::move(rows);
-    endResetModel();
+Qt::ItemFlags PlayersModel::flags(const QModelIndex& index) const {
+    const Qt::ItemFlags usual = QAbstractTableModel::flags(index);
+    return index.column() == hears ? usual | Qt::ItemIsEditable : usual;
 }
 
-int HouseModel::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : static_cast<int>(rows_.size());
-}
-
-int HouseModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : 4; }
-
-QVariant HouseModel::data(const QModelIndex& index, int role) const {
-    if (!index.isValid() || (role != Qt::DisplayRole && role != Qt::EditRole && role != Qt::ToolTipRole)) return {};
-    const Row& row = rows_[static_cast<std::size_t>(index.row())];
-    switch (index.column()) {
-        case 0:
-            return row.name;
-        case 1:
-            return dba_text(row.figure.wash_dba);
-        case 2:
-            return db_text(row.figure.against_target_db);
-        default:
-            return row.makers;
-    }
-}
-
-QVariant HouseModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
-    return QStringList{tr("Place in the house"), tr("Stage wash"), tr("Against target"), tr("Made by")}.value(section);
+bool PlayersModel::setData(const QModelIndex& index, const QVariant& value, int role) {
+    const auto way = ways_of_hearing().indexOf(value.toString());
+    if (role != Qt::EditRole || index.column() != hears || way < 0) return false;
+    const Row row = rows_[static_cast<std::size_t>(index.row())];
+    return document_.edit(tr("Change how %1 hears").arg(row.name), [&](Show& show) {
+        if (Performer* performer = find_by_id(show.performers, row.id.toStdString()))
+            performer->hears = static_cast<Hears>(way);
+    });
 }
 
 }  // namespace howlmap::app

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Tables of what players hear and of what reaches the house, from the last analysis.
+// What every player hears, from the last analysis. How she hears can be chosen in the table.
 #pragma once
 #include <QAbstractTableModel>
 #include <memory>
@@ -9,12 +9,16 @@
 
 namespace howlmap::app {
 
+class Document;
+
 class PlayersModel : public QAbstractTableModel {
     Q_OBJECT
   public:
-    enum Column { player, own, others, hear_margin, ear, niosh, osha, dose, column_count };
+    enum Column { player, hears, own, others, hear_margin, ear, niosh, osha, dose, column_count };
 
-    using QAbstractTableModel::QAbstractTableModel;
+    explicit PlayersModel(Document& document, QObject* parent = nullptr);
+    /// What can be chosen in the column `hears`, in the order of the values.
+    static QStringList ways_of_hearing();
     /// Names come from the show, figures from the result (may be null: empty cells).
     void show_result(const Show& show, std::shared_ptr<const AnalysisResult> result);
     /// Length of the set for the dose column, minutes above 0.
@@ -26,39 +30,20 @@ class PlayersModel : public QAbstractTableModel {
     int columnCount(const QModelIndex& parent = {}) const override;
     QVariant data(const QModelIndex& index, int role) const override;
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+    Qt::ItemFlags flags(const QModelIndex& index) const override;
+    bool setData(const QModelIndex& index, const QVariant& value, int role) override;
 
   private:
     struct Row {
         QString id, name;
+        Hears hears = Hears::loudspeakers;
         PerformerFigure figure;
     };
     QString text_of(const Row& row, Column column) const;
 
+    Document& document_;
     std::vector<Row> rows_;
     double minutes_ = 90.0;
 };
-
-class HouseModel : public QAbstractTableModel {
-    Q_OBJECT
-  public:
-    using QAbstractTableModel::QAbstractTableModel;
-    struct Row {
-        QString name, makers;  ///< the place; which loudspeakers make the wash there
-        HouseFigure figure;
-    };
-    void show_rows(std::vector<Row> rows);
-    int rowCount(const QModelIndex& parent = {}) const override;
-    int columnCount(const QModelIndex& parent = {}) const override;
-    QVariant data(const QModelIndex& index, int role) const override;
-    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
-
-  private:
-    std::vector<Row> rows_;
-};
-
-/// "92 dBA", "12.4 dB", "45 min", "over 24 h"; a dash where there is none.
-QString dba_text(std::optional<double> level);
-QString db_text(std::optional<double> gain);
-QString minutes_text(std::optional<double> minutes);
 
 }  // namespace howlmap::app

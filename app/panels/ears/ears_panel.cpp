@@ -6,19 +6,21 @@
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
+#include <QPlainTextEdit>
 #include <QPushButton>
 #include <QSplitter>
+#include <QTabWidget>
 #include <QTableView>
 #include <QVBoxLayout>
 
 #include "app/document/analysis_service.h"
 #include "app/document/document.h"
 #include "app/document/selection.h"
+#include "app/panels/choice_delegate.h"
 #include "app/panels/ears/ears_model.h"
-#include "core/listening/masking.h"
-#include "core/listening/wash.h"
-#include "core/report/words.h"
-#include "core/show/find.h"
+#include "app/panels/ears/ears_words.h"
+#include "app/panels/ears/text_table.h"
+#include "app/settings/theme.h"
 
 namespace howlmap::app {
 namespace {
@@ -31,47 +33,43 @@ std::optional<double> margin_as_drawn(const Show& show) {
     return result ? result->margin_db : std::nullopt;
 }
 
-QString margin_text(std::optional<double> margin) { return QString::fromStdString(report::margin_words(margin)); }
-
-QTableView* table(QAbstractItemModel* model, const QString& name, QWidget* parent) {
-    auto* view = new QTableView(parent);
+QTableView* table(QAbstractItemModel* model, const char* id, const QString& name) {
+    auto* view = new QTableView;
+    view->setObjectName(QString::fromLatin1(id));
     view->setModel(model);
     view->setAccessibleName(name);
+    view->setFont(tabular(view->font()));
     view->verticalHeader()->hide();
+    view->verticalHeader()->setDefaultSectionSize(view->fontMetrics().height() + 6);
+    view->verticalHeader()->setMinimumSectionSize(view->fontMetrics().height() + 4);
     view->setSelectionBehavior(QAbstractItemView::SelectRows);
-    view->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    view->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     view->horizontalHeader()->setStretchLastSection(true);
+    view->horizontalHeader()->setHighlightSections(false);
     view->setWordWrap(false);
+    view->setTabKeyNavigation(false);
     return view;
 }
 
-/// Which loudspeakers make the wash at a place, those that matter: "side fill 61 %, wedge 2 20 %".
-QString makers_of(const Show& show, const Listener& place) {
-    QStringList parts;
-    constexpr double kWorthNaming = 0.1;
-    for (const WashShare& share : wash_shares(show, place.position))
-        if (share.share >= kWorthNaming)
-            if (const Loudspeaker* speaker = find_by_id(show.loudspeakers, share.loudspeaker))
-                parts.append(QStringLiteral("%1 %2 %")
-                                 .arg(QString::fromStdString(report::name_of(*speaker)))
-                                 .arg(qRound(100.0 * share.share)));
-    return parts.join(QStringLiteral(", "));
+QDoubleSpinBox* spin(const QString& name, double low, double high, int digits, double value, const QString& unit) {
+    auto* box = new QDoubleSpinBox;
+    box->setAccessibleName(name);
+    box->setToolTip(name);
+    box->setRange(low, high);
+    box->setDecimals(digits);
+    box->setValue(value);
+    box->setSuffix(unit);
+    return box;
 }
 
-std::vector<HouseModel::Row> house_rows(const Show& show) {
-    std::vector<HouseModel::Row> rows;
-    for (const Listener& place : show.listeners)
-        rows.push_back({QString::fromStdString(report::name_of(place)), makers_of(show, place), {}});
-    return rows;
-}
-
-/// What is masked at one ear, or that nothing is.
-QString masked_words(const Show& show, const std::string& performer) {
-    QStringList sentences;
-    for (const EarSpectrum& spectrum : ear_spectra(show))
-        if (spectrum.performer == performer)
-            for (const MaskedRange& range : spectrum.masked) sentences.append(QString::fromStdString(range.sentence));
-    return sentences.join(QLatin1Char(' '));
+QWidget* line_of(std::initializer_list<QWidget*> widgets) {
+    auto* row = new QWidget;
+    auto* layout = new QHBoxLayout(row);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(4);
+    for (QWidget* widget : widgets) layout->addWidget(widget);
+    layout->addStretch(1);
+    return row;
 }
 
 }  // namespace
@@ -79,14 +77,31 @@ QString masked_words(const Show& show, const std::string& performer) {
 EarsPanel::EarsPanel(const Workspace& workspace, QWidget* parent)
     : QWidget(parent),
       workspace_(workspace),
-      players_model_(new PlayersModel(this)),
-      house_model_(new HouseModel(this)) {
-    build();
+      players_model_(new PlayersModel(workspace.document, this)),
+      house_model_(
+          new TextTable({tr("Place"), tr("Stage wash"), tr("Against target"), tr("Made by"), tr("What helps")}, this)),
+      loads_model_(new TextTable({tr("Loudspeaker"), tr("Asked for at 1 m"), tr("Can do"), tr("Left")}, this)),
+      bands_model_(new TextTable({tr("Band"), tr("Own"), tr("Others"), tr("Hear margin")}, this)) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(4, 4, 4, 2);
+    column->setSpacing(2);
+    auto* halves = new QSplitter(Qt::Horizontal);
+    halves->addWidget(build_left());
+    halves->addWidget(build_right());
+    halves->setStretchFactor(0, 3);
+    halves->setStretchFactor(1, 2);
+    halves->setSizes({560, 360});
+    column->addWidget(halves, 1);
+    auto* caution =
+        new QLabel(tr("Levels and minutes are estimates for planning, not a measurement of hearing safety."));
+    caution->setWordWrap(true);
+    column->addWidget(caution);
+    setFocusProxy(players_);
     connect(&workspace_.analysis, &AnalysisService::updated, this, &EarsPanel::show_figures);
     connect(&workspace_.document, &Document::replaced, this, &EarsPanel::show_figures);
     connect(players_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this](const QModelIndex& row) {
         if (players_->hasFocus()) workspace_.selection.set({players_model_->id_at(row.row())});
-        show_words();
+        show_figures();
     });
     connect(&workspace_.selection, &Selection::changed, this, [this] {
         const int row = players_model_->row_of(workspace_.selection.ids().value(0));
@@ -95,122 +110,153 @@ EarsPanel::EarsPanel(const Workspace& workspace, QWidget* parent)
     show_figures();
 }
 
-void EarsPanel::build() {
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(6, 6, 6, 6);
-    layout->addWidget(build_tables(), 1);
-    sentence_ = new QLabel(this);
+QWidget* EarsPanel::build_left() {
+    auto* side = new QWidget;
+    auto* column = new QVBoxLayout(side);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(3);
+    players_ = table(players_model_, "players", tr("Players: own, others, hear margin, minutes"));
+    players_->setItemDelegateForColumn(PlayersModel::hears,
+                                       new ChoiceDelegate(&PlayersModel::ways_of_hearing, players_));
+    sentence_ = new QLabel;
+    sentence_->setObjectName(QStringLiteral("masked"));
     sentence_->setWordWrap(true);
-    layout->addWidget(sentence_);
-    layout->addWidget(build_wish());
-    outcome_ = new QLabel(this);
-    outcome_->setWordWrap(true);
-    outcome_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    layout->addWidget(outcome_);
-    auto* caution =
-        new QLabel(tr("Levels and minutes are estimates for planning, not a measurement of hearing safety."), this);
-    caution->setWordWrap(true);
-    layout->addWidget(caution);
+    column->addWidget(players_, 1);
+    column->addWidget(sentence_);
+    column->addWidget(build_wish());
+    column->addWidget(build_quiet());
+    return side;
 }
 
-QWidget* EarsPanel::build_tables() {
-    auto* splitter = new QSplitter(Qt::Horizontal, this);
-    players_ = table(players_model_, tr("Players: own, others, hear margin, minutes"), splitter);
-    house_ = table(house_model_, tr("Stage wash in the house"), splitter);
-    splitter->setStretchFactor(0, 3);
-    splitter->setStretchFactor(1, 2);
-    return splitter;
-}
-
-QPushButton* EarsPanel::button(const QString& text, const QString& tip, void (EarsPanel::*slot)()) {
-    auto* made = new QPushButton(text, this);
+QPushButton* EarsPanel::button(const char* name, const QString& text, const QString& tip, void (EarsPanel::*slot)()) {
+    auto* made = new QPushButton(text);
+    made->setObjectName(QString::fromLatin1(name));
     made->setToolTip(tip);
     connect(made, &QPushButton::clicked, this, slot);
     return made;
 }
 
 QWidget* EarsPanel::build_wish() {
-    auto* row = new QWidget(this);
-    auto* layout = new QHBoxLayout(row);
-    layout->setContentsMargins(0, 0, 0, 0);
-    wish_kind_ = new QComboBox(row);
+    wish_kind_ = new QComboBox;
     wish_kind_->addItem(tr("hear margin"), int(WishKind::hear_margin));
     wish_kind_->addItem(tr("own level at the ear"), int(WishKind::own_level));
     wish_kind_->addItem(tr("everything at the ear"), int(WishKind::ear_level));
     wish_kind_->setAccessibleName(tr("What is wished for"));
-    wish_value_ = new QDoubleSpinBox(row);
-    wish_value_->setRange(-60.0, 160.0);
-    wish_value_->setDecimals(1);
-    wish_value_->setValue(3.0);
-    wish_value_->setSuffix(tr(" dB"));
-    wish_value_->setAccessibleName(tr("How much is wished for"));
-    set_minutes_ = new QDoubleSpinBox(row);
-    set_minutes_->setRange(1.0, 1440.0);
-    set_minutes_->setDecimals(0);
-    set_minutes_->setValue(90.0);
-    set_minutes_->setSuffix(tr(" min set"));
-    set_minutes_->setAccessibleName(tr("Length of the set"));
+    connect(wish_kind_, &QComboBox::currentIndexChanged, this, [this] {
+        const bool margin = wish_kind_->currentData().toInt() == int(WishKind::hear_margin);
+        wish_value_->setSuffix(margin ? tr(" dB") : tr(" dBA"));
+        wish_value_->setValue(margin ? 3.0 : 95.0);
+    });
+    wish_value_ = spin(tr("How much is wished for"), -60.0, 160.0, 1, 3.0, tr(" dB"));
+    return line_of({new QLabel(tr("Wish:")), wish_kind_, wish_value_,
+                    button("solve_one", tr("This player"), tr("Solves the marked player's own sends for the wish"),
+                           &EarsPanel::solve_wish),
+                    button("solve_all", tr("All players"), tr("The same wish for everybody, solved together"),
+                           &EarsPanel::solve_everybody)});
+}
+
+QWidget* EarsPanel::build_quiet() {
+    set_minutes_ = spin(tr("Length of the set"), 1.0, 1440.0, 0, 90.0, tr(" min set"));
     connect(set_minutes_, &QDoubleSpinBox::valueChanged, players_model_, &PlayersModel::set_minutes);
-    apply_ = button(tr("Apply"), tr("Sets the sends that were found, as one step"), &EarsPanel::apply_found);
+    return line_of(
+        {button("quietest", tr("Quietest stage"),
+                tr("The lowest sends at which everybody has the hear margin of the wish"), &EarsPanel::find_quietest),
+         button("spiral", tr("What louder costs"), tr("What 3 dB more of a neighbour or of backline costs everybody"),
+                &EarsPanel::tell_spiral),
+         set_minutes_});
+}
+
+QWidget* EarsPanel::build_right() {
+    tabs_ = new QTabWidget;
+    tabs_->setObjectName(QStringLiteral("ears_tabs"));
+    tabs_->setDocumentMode(true);
+    tabs_->addTab(build_house(), tr("House"));
+    tabs_->addTab(table(loads_model_, "loads", tr("Loudspeakers against what they can do")), tr("Loudspeakers"));
+    tabs_->addTab(table(bands_model_, "ear_bands", tr("Third-octaves at the ear of the marked player")), tr("Bands"));
+    tabs_->addTab(build_answer(), tr("Answer"));
+    return tabs_;
+}
+
+QWidget* EarsPanel::build_house() {
+    auto* side = new QWidget;
+    auto* column = new QVBoxLayout(side);
+    column->setContentsMargins(0, 2, 0, 0);
+    column->setSpacing(2);
+    target_ = spin(tr("Target out front"), 40.0, 130.0, 0, 95.0, tr(" dBA"));
+    target_->setKeyboardTracking(false);
+    connect(target_, &QDoubleSpinBox::valueChanged, this, [this](double dba) {
+        workspace_.document.edit(tr("Set the target out front"),
+                                 [dba](Show& show) { show.system.house_target_dba = dba; });
+    });
+    column->addWidget(table(house_model_, "house", tr("Stage wash in the house")), 1);
+    column->addWidget(line_of({new QLabel(tr("Target out front:")), target_}));
+    return side;
+}
+
+QWidget* EarsPanel::build_answer() {
+    auto* side = new QWidget;
+    auto* column = new QVBoxLayout(side);
+    column->setContentsMargins(0, 2, 0, 0);
+    column->setSpacing(2);
+    answer_ = new QPlainTextEdit;
+    answer_->setObjectName(QStringLiteral("ears_answer"));
+    answer_->setReadOnly(true);
+    answer_->setAccessibleName(tr("What was found"));
+    answer_->setPlainText(
+        tr("Wish for something at the left, or ask for the quietest stage: what it takes stands here."));
+    apply_ =
+        button("apply_sends", tr("Apply"), tr("Sets the sends that were found, as one step"), &EarsPanel::apply_found);
     apply_->setEnabled(false);
-    layout->addWidget(new QLabel(tr("Wish:"), row));
-    layout->addWidget(wish_kind_);
-    layout->addWidget(wish_value_);
-    layout->addWidget(
-        button(tr("For this player"), tr("Solves the player's own sends for the wish"), &EarsPanel::solve_wish));
-    layout->addWidget(
-        button(tr("For all"), tr("The same wish for everybody, solved together"), &EarsPanel::solve_everybody));
-    layout->addWidget(button(tr("Quietest stage"), tr("The lowest sends at which everybody has this hear margin"),
-                             &EarsPanel::find_quietest));
-    layout->addWidget(button(tr("What louder costs"),
-                             tr("What 3 dB more of a neighbour or of backline costs everybody"),
-                             &EarsPanel::tell_spiral));
-    layout->addWidget(apply_);
-    layout->addStretch(1);
-    layout->addWidget(set_minutes_);
-    return row;
+    column->addWidget(answer_, 1);
+    column->addWidget(line_of({apply_}));
+    return side;
+}
+
+QString EarsPanel::answer() const { return answer_->toPlainText(); }
+
+void EarsPanel::set_wish(WishKind kind, double value_db) {
+    wish_kind_->setCurrentIndex(wish_kind_->findData(int(kind)));
+    wish_value_->setValue(value_db);
+}
+
+std::string EarsPanel::marked_player() const {
+    return players_model_->id_at(players_->currentIndex().row()).toStdString();
 }
 
 void EarsPanel::show_figures() {
     const Show& show = workspace_.document.show();
     const auto result = workspace_.analysis.result();
     players_model_->show_result(show, result);
+    {
+        const QSignalBlocker block(target_);
+        target_->setValue(show.system.house_target_dba);
+    }
     if (!players_->currentIndex().isValid() && players_model_->rowCount() > 0)
         players_->setCurrentIndex(players_model_->index(0, 0));
-    words_worker_.run(
-        [this, show, result,
-         player = players_model_->id_at(players_->currentIndex().row()).toStdString()](const Job&) -> Worker::Deliver {
-            auto rows = house_rows(show);
-            for (std::size_t i = 0; i < rows.size(); ++i)
-                if (result)
-                    if (const HouseFigure* figure = find_by_id(result->house, show.listeners[i].id))
-                        rows[i].figure = *figure;
-            return [this, rows, words = masked_words(show, player)] {
-                house_model_->show_rows(rows);
-                sentence_->setText(words);
-            };
-        });
-}
-
-void EarsPanel::show_words() {
-    const std::string player = players_model_->id_at(players_->currentIndex().row()).toStdString();
-    words_worker_.run([this, show = workspace_.document.show(), player](const Job&) -> Worker::Deliver {
-        return [this, words = masked_words(show, player)] { sentence_->setText(words); };
+    words_worker_.run([this, show, result, player = marked_player()](const Job&) -> Worker::Deliver {
+        EarSpectrum marked;
+        for (EarSpectrum& spectrum : ear_spectra(show))
+            if (spectrum.performer == player) marked = std::move(spectrum);
+        return [this, marked, house = house_rows(show, result.get()), loads = load_rows(show)] {
+            house_model_->set_rows(house);
+            loads_model_->set_rows(loads);
+            bands_model_->set_rows(band_rows(marked));
+            sentence_->setText(marked.performer.empty() ? QString() : masked_words(marked));
+        };
     });
-}
-
-QString EarsPanel::name_of_player(const std::string& id) const {
-    const Performer* performer = find_by_id(workspace_.document.show().performers, id);
-    return QString::fromStdString(performer ? report::name_of(*performer) : id);
 }
 
 Wish EarsPanel::wish_for(const std::string& performer) const {
     return {performer, static_cast<WishKind>(wish_kind_->currentData().toInt()), wish_value_->value()};
 }
 
+void EarsPanel::tell(const QString& words) {
+    answer_->setPlainText(words);
+    tabs_->setCurrentIndex(tabs_->count() - 1);
+}
+
 void EarsPanel::solve_wish() {
-    const QString id = players_model_->id_at(players_->currentIndex().row());
-    if (!id.isEmpty()) solve({wish_for(id.toStdString())});
+    if (const std::string id = marked_player(); !id.empty()) solve({wish_for(id)});
 }
 
 void EarsPanel::solve_everybody() {
@@ -220,85 +266,43 @@ void EarsPanel::solve_everybody() {
 }
 
 void EarsPanel::solve(std::vector<Wish> wishes) {
-    outcome_->setText(tr("Solving…"));
+    tell(tr("Solving…"));
     worker_.restart(
         [this, wishes = std::move(wishes), show = workspace_.document.show()](const Job&) -> Worker::Deliver {
             SolveOptions options;
             options.margin = margin_as_drawn;
             options.target_margin_db = show.system.target_margin_db;
-            return [this, solution = solve_sends(show, wishes, options)] { show_solution(solution); };
+            return [this, solution = solve_sends(show, wishes, options)] {
+                tell(solution_words(workspace_.document.show(), solution));
+                offer(solution.after, tr("Set sends for a wish"));
+            };
         });
-}
-
-void EarsPanel::show_solution(const SendSolution& solution) {
-    QStringList lines;
-    for (const WishOutcome& outcome : solution.outcomes) {
-        const QString name = name_of_player(outcome.wish.performer);
-        lines.append(outcome.met ? tr("%1: %2 to %3.").arg(name, db_text(outcome.before_db), db_text(outcome.after_db))
-                                 : tr("%1: %2").arg(name, QString::fromStdString(outcome.reason)));
-    }
-    lines.append(tr("Margin as drawn %1, then %2.")
-                     .arg(margin_text(solution.margin_before_db), margin_text(solution.margin_after_db)));
-    outcome_->setText(lines.join(QLatin1Char(' ')));
-    offer(solution.after, tr("Set sends for a wish"));
 }
 
 void EarsPanel::find_quietest() {
-    outcome_->setText(tr("Looking for the quietest stage…"));
-    worker_.restart(
-        [this, wanted = wish_value_->value(), show = workspace_.document.show()](const Job&) -> Worker::Deliver {
-            QuietStageOptions options;
-            options.hear_margin_db = wanted;
-            options.margin = margin_as_drawn;
-            return [this, quiet = quietest_stage(show, options)] { show_quiet(quiet); };
-        });
-}
-
-void EarsPanel::show_quiet(const QuietStage& quiet) {
-    if (!quiet.possible) {
-        QStringList reasons;
-        for (const std::string& reason : quiet.limited_by) reasons.append(QString::fromStdString(reason));
-        outcome_->setText(tr("No levels let everybody hear themselves: %1").arg(reasons.join(QStringLiteral("; "))));
-        offer(workspace_.document.show(), {});
-        return;
-    }
-    QStringList lines{tr("%1 sends change. Margin as drawn %2, then %3.")
-                          .arg(quiet.changes.size())
-                          .arg(margin_text(quiet.margin_before_db), margin_text(quiet.margin_after_db))};
-    for (std::size_t i = 0; i < quiet.house_before.size() && i < quiet.house_after.size(); ++i)
-        lines.append(tr("Wash at %1: %2, then %3.")
-                         .arg(QString::fromStdString(quiet.house_before[i].id),
-                              dba_text(quiet.house_before[i].wash_dba), dba_text(quiet.house_after[i].wash_dba)));
-    outcome_->setText(lines.join(QLatin1Char(' ')));
-    offer(quiet.after, tr("Set the quietest stage"));
-}
-
-void EarsPanel::tell_spiral() {
-    outcome_->setText(tr("Working out what 3 dB more costs…"));
-    worker_.restart([this, show = workspace_.document.show()](const Job&) -> Worker::Deliver {
-        QStringList lines;
-        for (const Louder& louder : cost_of_louder(show, margin_as_drawn)) {
-            const auto* backline = find_by_id(show.backline, louder.source);
-            const auto* mix = find_by_id(show.mixes, louder.source);
-            const QString source = QString::fromStdString(backline ? report::name_of(*backline)
-                                                          : mix    ? report::name_of(*mix)
-                                                                   : louder.source);
-            lines.append(
-                louder.settles
-                    ? tr("%1 up 3 dB: margin %2, then %3 once everybody has turned up to hear as before.")
-                          .arg(source, margin_text(louder.margin_before_db), margin_text(louder.margin_after_db))
-                    : tr("%1 up 3 dB: each answer calls for another, and there is no end.").arg(source));
-        }
-        return [this, lines] {
-            outcome_->setText(lines.isEmpty() ? tr("Nothing on this stage can get louder.")
-                                              : lines.join(QLatin1Char('\n')));
+    tell(tr("Looking for the quietest stage…"));
+    const double wanted = wish_kind_->currentData().toInt() == int(WishKind::hear_margin) ? wish_value_->value() : 0.0;
+    worker_.restart([this, wanted, show = workspace_.document.show()](const Job&) -> Worker::Deliver {
+        QuietStageOptions options;
+        options.hear_margin_db = wanted;
+        options.margin = margin_as_drawn;
+        return [this, quiet = quietest_stage(show, options)] {
+            tell(quiet_words(workspace_.document.show(), quiet));
+            offer(quiet.possible ? quiet.after : workspace_.document.show(), tr("Set the quietest stage"));
         };
     });
 }
 
-void EarsPanel::offer(Show after, const QString& step) {
-    const bool differs = !step.isEmpty() && !(after == workspace_.document.show());
-    found_ = differs ? std::optional<Show>(std::move(after)) : std::nullopt;
+void EarsPanel::tell_spiral() {
+    tell(tr("Working out what 3 dB more costs…"));
+    worker_.restart([this, show = workspace_.document.show()](const Job&) -> Worker::Deliver {
+        return [this, words = louder_words(show, cost_of_louder(show, margin_as_drawn))] { tell(words); };
+    });
+}
+
+void EarsPanel::offer(const Show& after, const QString& step) {
+    const bool differs = !(after == workspace_.document.show());
+    found_ = differs ? std::optional<Show>(after) : std::nullopt;
     found_step_ = step;
     found_revision_ = workspace_.document.revision();
     apply_->setEnabled(differs);

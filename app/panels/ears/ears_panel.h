@@ -10,23 +10,28 @@
 class QComboBox;
 class QDoubleSpinBox;
 class QLabel;
+class QPlainTextEdit;
 class QPushButton;
 class QTableView;
+class QTabWidget;
 
 namespace howlmap::app {
 
-class HouseModel;
 class PlayersModel;
+class TextTable;
 
-/// Each player: own, others, hear margin, minutes; the house against its target; and what to do about it: sends solved
-/// for a wish, the quietest stage, what a louder neighbour costs. Long work runs aside; a result is applied as one
-/// step.
+/// Each player: own, others, hear margin, minutes; the house against its target; loudspeakers against what they can;
+/// and what to do about it: sends solved for a wish, the quietest stage, what a louder neighbour costs. Long work runs
+/// aside; a result is applied as one step.
 class EarsPanel : public QWidget {
     Q_OBJECT
   public:
     EarsPanel(const Workspace& workspace, QWidget* parent);
     QTableView& players() { return *players_; }
     QLabel& sentence() { return *sentence_; }
+    /// What the last solver found, in words.
+    QString answer() const;
+    void set_wish(WishKind kind, double value_db);
     bool busy() const { return worker_.busy() || words_worker_.busy(); }
 
   public Q_SLOTS:
@@ -37,31 +42,34 @@ class EarsPanel : public QWidget {
     void apply_found();  ///< the last solution
 
   private:
-    void build();
-    QWidget* build_tables();
+    QWidget* build_left();
     QWidget* build_wish();
-    QPushButton* button(const QString& text, const QString& tip, void (EarsPanel::*slot)());
+    QWidget* build_quiet();
+    QWidget* build_right();
+    QWidget* build_house();
+    QWidget* build_answer();
+    QPushButton* button(const char* name, const QString& text, const QString& tip, void (EarsPanel::*slot)());
     void show_figures();
-    void show_words();
+    std::string marked_player() const;
     void solve(std::vector<Wish> wishes);
-    void show_solution(const SendSolution& solution);
-    void show_quiet(const QuietStage& quiet);
-    void offer(Show after, const QString& step);
+    void tell(const QString& words);
+    void offer(const Show& after, const QString& step);
     Wish wish_for(const std::string& performer) const;
-    QString name_of_player(const std::string& id) const;
 
     Workspace workspace_;
-    Worker worker_, words_worker_;
     PlayersModel* players_model_;
-    HouseModel* house_model_;
-    QTableView *players_, *house_;
-    QLabel *sentence_, *outcome_;
-    QComboBox* wish_kind_;
-    QDoubleSpinBox *wish_value_, *set_minutes_;
-    QPushButton* apply_;
+    TextTable *house_model_, *loads_model_, *bands_model_;
+    QTableView* players_ = nullptr;
+    QLabel* sentence_ = nullptr;
+    QTabWidget* tabs_ = nullptr;
+    QPlainTextEdit* answer_ = nullptr;
+    QComboBox* wish_kind_ = nullptr;
+    QDoubleSpinBox *wish_value_ = nullptr, *set_minutes_ = nullptr, *target_ = nullptr;
+    QPushButton* apply_ = nullptr;
     std::optional<Show> found_;
     QString found_step_;
     quint64 found_revision_ = 0;
+    Worker worker_, words_worker_;  // last, so that they have stopped before anything else goes
 };
 
 }  // namespace howlmap::app

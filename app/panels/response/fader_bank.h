@@ -26,8 +26,8 @@ class FaderBank : public QWidget {
     /// Middle of a fader's knob, for tests and tools.
     QPoint knob(int band) const;
 
-    QSize sizeHint() const override { return {400, 96}; }
-    QSize minimumSizeHint() const override { return {200, 64}; }
+    QSize sizeHint() const override { return {400, 72}; }
+    QSize minimumSizeHint() const override { return {200, 56}; }
 
   Q_SIGNALS:
     void grabbed(int band);

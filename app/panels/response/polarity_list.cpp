@@ -3,6 +3,7 @@
 
 #include <QHeaderView>
 #include <QPointer>
+#include <cmath>
 
 #include "app/document/analysis_service.h"
 #include "app/document/document.h"
@@ -14,20 +15,27 @@ namespace howlmap::app {
 namespace {
 
 constexpr int kSettleMs = 500;
-enum Column { kName, kCounted, kDrawn };
+enum Column { kName, kCounted, kDrawn, kRing };
+constexpr double kWorthHavingDb = 1.0;
+constexpr double kSameRingOctaves = 1.0 / 24.0;
 
 std::optional<double> gained(std::optional<double> after, std::optional<double> before) {
     return after && before ? std::optional(*after - *before) : std::nullopt;
+}
+
+std::optional<double> first_hz(const AnalysisResult& result) {
+    return result.rings.empty() ? std::nullopt : std::optional(result.rings.front().hz);
 }
 
 PolarityList::Effect effect_of(const Show& show, const std::string& id, const AnalysisResult& before, const Job& job) {
     Show flipped = show;
     flip_polarity(flipped, id);
     AnalysisOptions options;
-    options.rings = options.listening = false;
+    options.listening = false;
     const auto after = analyse(flipped, options, {job.stop, {}});
     if (!after) return {};
-    return {gained(after->margin_db, before.margin_db), gained(count_on(*after), count_on(before))};
+    return {gained(after->margin_db, before.margin_db), gained(count_on(*after), count_on(before)), first_hz(before),
+            first_hz(*after)};
 }
 
 QString effect_text(std::optional<double> db) { return db ? gain_text(*db) : QStringLiteral("–"); }
@@ -67,7 +75,7 @@ bool shows(const QTreeWidget& list, const std::vector<PolarityRow>& rows) {
 PolarityList::PolarityList(const Workspace& workspace, QWidget* parent) : QTreeWidget(parent), work_(workspace) {
     setObjectName(QStringLiteral("polarities"));
     setAccessibleName(tr("Polarity of inputs and mixes"));
-    setHeaderLabels({tr("Inverted"), tr("Turning it over: to count on"), tr("as drawn")});
+    setHeaderLabels({tr("Inverted"), tr("Turning it over: to count on"), tr("as drawn"), tr("first ring")});
     setRootIsDecorated(false);
     setUniformRowHeights(true);
     setFrameShape(QFrame::NoFrame);
@@ -82,6 +90,16 @@ PolarityList::PolarityList(const Workspace& workspace, QWidget* parent) : QTreeW
         if (work_.analysis.counted()) settle_.start();
     });
     fill();
+}
+
+QString PolarityList::words(const Effect& effect) {
+    if (!effect.hz_before || !effect.hz_after) return QStringLiteral("–");
+    const QString from = hz_text(*effect.hz_before), to = hz_text(*effect.hz_after);
+    if (std::abs(std::log2(*effect.hz_after / *effect.hz_before)) < kSameRingOctaves)
+        return tr("stays at %1").arg(from);
+    const double gain = effect.counted_db.value_or(effect.drawn_db.value_or(0.0));
+    return std::abs(gain) < kWorthHavingDb ? tr("only moves from %1 to %2").arg(from, to)
+                                           : tr("from %1 to %2").arg(from, to);
 }
 
 void PolarityList::showEvent(QShowEvent* event) {
@@ -111,7 +129,7 @@ void PolarityList::fill() {
         }
     }
     for (int i = 0; i < topLevelItemCount(); ++i)
-        for (const int column : {kCounted, kDrawn}) topLevelItem(i)->setText(column, QStringLiteral("…"));
+        for (const int column : {kCounted, kDrawn, kRing}) topLevelItem(i)->setText(column, QStringLiteral("…"));
     filling_ = false;
 }
 
@@ -144,6 +162,7 @@ void PolarityList::show_effect(const QString& id, const Effect& effect) {
         if (item->data(kName, Qt::UserRole).toString() != id) continue;
         item->setText(kCounted, effect_text(effect.counted_db));
         item->setText(kDrawn, effect_text(effect.drawn_db));
+        item->setText(kRing, words(effect));
         QFont bold = font();
         bold.setWeight(QFont::DemiBold);
         item->setFont(kCounted, bold);

@@ -19,7 +19,10 @@ class PolarityList : public QTreeWidget {
     /// What turning one over changes; absent where there is no loop on one side.
     struct Effect {
         std::optional<double> drawn_db, counted_db;
+        std::optional<double> hz_before, hz_after;  ///< of the first ring as drawn
     };
+    /// What becomes of the first ring, in words: often the flip only moves it.
+    static QString words(const Effect& effect);
 
   protected:
     void showEvent(QShowEvent* event) override;

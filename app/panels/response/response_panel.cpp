@@ -48,7 +48,7 @@ ResponsePanel::ResponsePanel(const Workspace& workspace, QWidget* parent)
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addWidget(build_controls());
-    column->addWidget(plot_, 3);
+    column->addWidget(plot_, 5);
     column->addWidget(below_, 2);
     setFocusProxy(plot_);
     faders_->x_of = [this](double hz) { return plot_->x_of(hz); };

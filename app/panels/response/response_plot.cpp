@@ -15,6 +15,8 @@ namespace howlmap::app {
 namespace {
 
 constexpr double kPickPixels = 9.0;
+constexpr int kNames = 6;           ///< rings that are named at most, at one time
+constexpr double kNameRoom = 92.0;  ///< pixels between two names
 
 QVector<double> vector_of(const std::vector<double>& values) { return {values.begin(), values.end()}; }
 
@@ -46,6 +48,13 @@ ResponsePlot::ResponsePlot(QWidget* parent) : QCustomPlot(parent), axes_(new Res
     target_ = level_line(*this, -target_db_);
     cursor_ = new QCPItemStraightLine(this);
     cursor_->setVisible(false);
+    for (int i = 0; i < kNames; ++i) {
+        names_.append(new QCPItemText(this));
+        names_.last()->setPositionAlignment(Qt::AlignHCenter | Qt::AlignBottom);
+        names_.last()->setSelectable(false);
+        names_.last()->setVisible(false);
+    }
+    connect(this, &QCustomPlot::beforeReplot, this, &ResponsePlot::place_names);
     connect(xAxis, qOverload<const QCPRange&>(&QCPAxis::rangeChanged), this, &ResponsePlot::view_changed);
     connect(this, &QCustomPlot::afterLayout, this, &ResponsePlot::view_changed);
     restyle();
@@ -99,6 +108,33 @@ void ResponsePlot::set_highlight(const std::optional<Ring>& ring) {
     set_data(lit_, ring ? std::vector{ring->hz} : std::vector<double>{},
              ring ? std::vector{-ring->margin_db} : std::vector<double>{});
     replot(rpQueuedReplot);
+}
+
+/// The highlighted ring first, then the worst ones in view, as far as their names do not run into each other.
+void ResponsePlot::place_names() {
+    std::vector<Ring> wanted = rings_;
+    std::ranges::sort(wanted, {}, &Ring::margin_db);
+    if (highlight_) wanted.insert(wanted.begin(), *highlight_);
+    std::vector<double> taken;
+    int used = 0;
+    for (const Ring& ring : wanted) {
+        const double x = x_of(ring.hz);
+        const bool free = std::ranges::none_of(taken, [x](double other) { return std::abs(x - other) < kNameRoom; });
+        if (used == kNames || !free || !xAxis->range().contains(ring.hz)) continue;
+        QCPItemText* name = names_[used++];
+        name->setText(QStringLiteral("%1 %2").arg(hz_text(ring.hz), qstr(ring.note)));
+        name->position->setCoords(ring.hz, yAxis->pixelToCoord(yAxis->coordToPixel(-ring.margin_db) - 7.0));
+        name->setVisible(true);
+        taken.push_back(x);
+    }
+    for (; used < kNames; ++used) names_[used]->setVisible(false);
+}
+
+QStringList ResponsePlot::ring_names() const {
+    QStringList names;
+    for (const QCPItemText* name : names_)
+        if (name->visible()) names.append(name->text());
+    return names;
 }
 
 std::optional<double> ResponsePlot::gain_at(double hz) const {
@@ -210,6 +246,10 @@ void ResponsePlot::restyle() {
         QCPScatterStyle(QCPScatterStyle::ssTriangleInverted, QPen(risk.solid(1.0), 1.2), QBrush(risk.solid(0.7)), 8));
     lit_->setScatterStyle(QCPScatterStyle(QCPScatterStyle::ssCircle, QPen(ink.accent, 2.0), Qt::NoBrush, 15));
     cursor_->setPen(QPen(ink.soft, 1.0));
+    for (QCPItemText* name : names_) {
+        name->setColor(ink.ink);
+        name->setFont(tabular(font()));
+    }
     replot(rpQueuedReplot);
 }
 

@@ -31,6 +31,8 @@ class ResponsePlot : public QCustomPlot {
     std::optional<double> gain_at(double hz) const;
     double x_of(double hz) const { return xAxis->coordToPixel(hz); }
     void show_all();
+    /// Names of the rings that stand beside their marks now.
+    QStringList ring_names() const;
 
   Q_SIGNALS:
     void reading(const QString& text);  ///< frequency, note, cents and dB under the pointer; empty when it leaves
@@ -49,6 +51,7 @@ class ResponsePlot : public QCustomPlot {
   private:
     void restyle();
     void read_at(double hz);
+    void place_names();
     void pan(double octaves);
     void zoom(double factor);
 
@@ -59,6 +62,7 @@ class ResponsePlot : public QCustomPlot {
     double target_db_ = 6.0;
     QCPGraph *low_, *high_, *gain_, *worst_, *preview_, *marks_, *lit_;
     QCPItemStraightLine *target_, *ringing_, *cursor_;
+    QList<QCPItemText*> names_;  ///< beside the marks, worst first
 };
 
 }  // namespace howlmap::app

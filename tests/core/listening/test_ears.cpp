@@ -127,6 +127,20 @@ class Ears : public QObject {
         const double air = db_to_energy(-AirAbsorption(show.air).db_per_m(hz));
         QVERIFY(std::abs(energy_to_db(passed / (4.0 * kPi / q * air))) < 0.02);
     }
+    /// Inverse square: an omni 10 m away that goes 1 m further off loses 20 log10(11 / 10) dB; turning it does nothing.
+    void moving_changes_the_wash_by_inverse_square() {
+        Show show = one_player();
+        Vec3 place = show.loudspeakers[0].position;
+        place.y -= 10.0;
+        const auto effects = wash_effects(show, place);
+        QCOMPARE(effects.size(), 1U);
+        QVERIFY(std::abs(effects[0].move_change_db + 20.0 * std::log10(11.0 / 10.0)) < 0.02);
+        QVERIFY(std::abs(effects[0].turn_change_db) < 1e-9);
+        show.loudspeakers[0].directivity = Coverage{};
+        show.loudspeakers[0].aim.yaw_deg = 20.0;  // half away from the place already: further away is better
+        QVERIFY(wash_effects(show, place)[0].turned_deg > 0.0);
+        QVERIFY(wash_effects(show, place)[0].turn_change_db < -1.0);
+    }
     void wash_and_its_makers() {
         Show show = two_players();
         show.loudspeakers.push_back(show.loudspeakers[0]);

@@ -94,9 +94,35 @@ class TestLists : public QObject {
     void ring_out_list_tells_what_is_cut_already() {
         ToleranceFigures tolerance;
         tolerance.first_ring = {{500.0, 0.42}, {1250.0, 0.1}};
-        const Table table = ring_out_list(two_player_show(), tolerance);
-        QCOMPARE(table.rows[0], (std::vector<std::string>{"500 Hz", "42 %", "mix 1: -6 dB"}));
-        QCOMPARE(table.rows[1], (std::vector<std::string>{"1.25 kHz", "10 %", ""}));
+        const Show show = two_player_show();
+        Ring ring;
+        ring.band_hz = 1250.0;
+        ring.strongest_mix = show.mixes[0].id;
+        ring.strongest_loudspeaker = show.loudspeakers[0].id;
+        ring.strongest_input = show.inputs[0].id;
+        const Table table = ring_out_list(show, tolerance, {ring});
+        QCOMPARE(table.rows[0], (std::vector<std::string>{"500 Hz", "42 %", "", "mix 1: -6 dB"}));
+        QCOMPARE(table.rows[1], (std::vector<std::string>{"1.25 kHz", "10 %",
+                                                          "mix " + std::to_string(show.mixes[0].number) + ": " +
+                                                              show.loudspeakers[0].name + " to " + show.inputs[0].name,
+                                                          ""}));
+    }
+
+    void notes_of_players_and_gear_are_listed_where_there_are_any() {
+        Show show = two_player_show();
+        for (auto& performer : show.performers) performer.notes.clear();
+        for (auto& loudspeaker : show.loudspeakers) loudspeaker.notes.clear();
+        QVERIFY(notes_list(show).rows.empty());
+        show.performers[0].notes = "sits";
+        QCOMPARE(notes_list(show).rows.size(), 1U);
+        QCOMPARE(notes_list(show).rows[0][2], std::string("sits"));
+    }
+
+    void all_lists_have_a_file_name_each() {
+        QCOMPARE(all_lists(two_player_show(), {}, {}).size(), 3U);
+        const auto lists = all_lists(two_player_show(), ToleranceFigures{}, {});
+        QCOMPARE(lists.size(), 4U);
+        QCOMPARE(lists.back().file, std::string("ring-out.csv"));
     }
 
     void risks_are_three_sentences_with_both_margins() {

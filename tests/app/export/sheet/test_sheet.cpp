@@ -5,7 +5,9 @@
 #include <QTemporaryDir>
 
 #include "app/export/sheet/advance_sheet.h"
+#include "app/export/sheet/sheet_plan.h"
 #include "app/export/sheet/table_block.h"
+#include "core/file/read.h"
 #include "tests/support/registry.h"
 
 using namespace howlmap;
@@ -74,7 +76,12 @@ SheetContent content_of(int inputs, int mixes, bool stretch) {
     return content;
 }
 
-void draw_placeholder(QPainter& painter, const QRectF& rect) { painter.drawRect(rect); }
+/// A plan that takes all the room there is.
+PlanBlock placeholder() {
+    return {[](QSizeF room) { return room.height(); },
+            [](QPainter& painter, const QRectF& rect) { painter.drawRect(rect); },
+            {}};
+}
 
 QString run(const QString& program, const QStringList& arguments) {
     QProcess process;
@@ -116,7 +123,7 @@ class TestSheet : public QObject {
     void nothing_leaves_the_page_or_overlaps_in_a_large_show_with_long_texts() {
         QTemporaryDir dir;
         const QString path = dir.filePath(QStringLiteral("big.pdf"));
-        write(sheet_pdf(content_of(48, 16, true), {}, draw_placeholder), path);
+        write(sheet_pdf(content_of(48, 16, true), {}, placeholder()), path);
         const QString boxes = run(QStringLiteral("pdftotext"), {QStringLiteral("-bbox"), path, QStringLiteral("-")});
         check_boxes(boxes);
     }
@@ -124,7 +131,7 @@ class TestSheet : public QObject {
     void the_same_content_gives_the_same_bytes_but_for_dates() {
         const SheetContent content = content_of(4, 2, false);
         const auto once = [&] {
-            QByteArray bytes = sheet_pdf(content, {}, draw_placeholder);
+            QByteArray bytes = sheet_pdf(content, {}, placeholder());
             const auto at = bytes.indexOf("/CreationDate");
             return bytes.replace(at, bytes.indexOf('\n', at) - at, "");
         };
@@ -134,7 +141,7 @@ class TestSheet : public QObject {
     void the_file_is_sound_and_its_fonts_are_inside() {
         QTemporaryDir dir;
         const QString path = dir.filePath(QStringLiteral("sheet.pdf"));
-        write(sheet_pdf(content_of(6, 3, false), {}, draw_placeholder), path);
+        write(sheet_pdf(content_of(6, 3, false), {}, placeholder()), path);
         if (!QStandardPaths::findExecutable(QStringLiteral("qpdf")).isEmpty())
             QVERIFY(
                 run(QStringLiteral("qpdf"), {QStringLiteral("--check"), path}).contains(QStringLiteral("No syntax")));
@@ -142,6 +149,78 @@ class TestSheet : public QObject {
         QVERIFY(!fonts.isEmpty());
         for (const QString& line : fonts)
             if (!line.trimmed().isEmpty()) QVERIFY2(line.contains(QStringLiteral(" yes ")), qPrintable(line));
+    }
+
+    void examples_can_be_sent_as_they_are_data() {
+        QTest::addColumn<int>("most_pages");
+        for (const char* name : {"classroom", "duo", "duo-in-ears", "fiddle-and-wedge", "folk-band-six"})
+            QTest::newRow(name) << 4;
+        QTest::newRow("sixteen-inputs") << 8;
+    }
+    /// With their real plans: every input, mix, player and note can be found, nothing leaves the page.
+    void examples_can_be_sent_as_they_are() {
+        QFETCH(int, most_pages);
+        QFile file(QStringLiteral(":/examples/%1.howlmap").arg(QLatin1StringView(QTest::currentDataTag())));
+        QVERIFY(file.open(QIODevice::ReadOnly));
+        auto read = read_show(file.readAll().toStdString());
+        QVERIFY(read);
+        SheetContent content{read->show, {}};
+        content.show.performers.front().notes = "hears with the left ear only";
+        content.show.loudspeakers.front().notes = "brings its own stand";
+        AnalysisOptions quick;
+        quick.tolerance = quick.listening = false;
+        content.result = *analyse(content.show, quick);
+        QTemporaryDir dir;
+        const QString path = dir.filePath(QStringLiteral("example.pdf"));
+        write(sheet_pdf(content, {}, plan_of_sheet(content, {})), path);
+        const QString text =
+            without_breaks(run(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), path, QStringLiteral("-")}));
+        const auto names = [&](const auto& items) {
+            for (const auto& item : items)
+                QVERIFY2(text.contains(QString::fromStdString(item.name)), item.name.c_str());
+        };
+        names(content.show.inputs);
+        names(content.show.mixes);
+        names(content.show.performers);
+        QVERIFY(text.contains(QStringLiteral("left ear only")) && text.contains(QStringLiteral("its own stand")));
+        const auto pages = QRegularExpression(QStringLiteral("page 1 of (\\d+)")).match(text);
+        QVERIFY(pages.hasMatch() && pages.captured(1).toInt() <= most_pages);
+        check_inside(run(QStringLiteral("pdftotext"), {QStringLiteral("-bbox"), path, QStringLiteral("-")}));
+    }
+
+    void a_metre_is_what_the_bar_says_data() {
+        QTest::addColumn<int>("units");
+        QTest::newRow("metric") << static_cast<int>(Units::metric);
+        QTest::newRow("feet") << static_cast<int>(Units::imperial);
+    }
+    /// Measured on the page: the edges of an 8 m stage against the scale bar and against the printed scale, within
+    /// 0.2 mm.
+    void a_metre_is_what_the_bar_says() {
+        QFETCH(int, units);
+        constexpr double kStage = 8.0, kDpi = 300.0, kMm = 25.4 / kDpi;
+        QTemporaryDir dir;
+        SheetContent content;
+        content.show.display.units = static_cast<Units>(units);
+        content.show.stage.outline = {{-4.0, 0.0}, {4.0, 0.0}, {4.0, 5.0}, {-4.0, 5.0}};
+        SheetOptions options;
+        options.inputs = options.mixes = options.risks = false;
+        const QString path = dir.filePath(QStringLiteral("scale.pdf"));
+        write(sheet_pdf(content, options, plan_of_sheet(content, {})), path);
+        const QString text = run(QStringLiteral("pdftotext"), {path, QStringLiteral("-")});
+        const auto scale = QRegularExpression(QStringLiteral("1 : (\\d+)")).match(text);
+        const auto bar = QRegularExpression(QStringLiteral("(\\d+(?:\\.\\d+)?)\\s*(m|ft)\\b")).match(text);
+        QVERIFY2(scale.hasMatch() && bar.hasMatch(), qPrintable(text));
+        const double bar_m = bar.captured(1).toDouble() * (bar.captured(2) == QStringLiteral("ft") ? 0.3048 : 1.0);
+        run(QStringLiteral("pdftoppm"),
+            {QStringLiteral("-r"), QStringLiteral("300"), QStringLiteral("-gray"), QStringLiteral("-png"),
+             QStringLiteral("-singlefile"), path, dir.filePath(QStringLiteral("page"))});
+        const QImage page(dir.filePath(QStringLiteral("page.png")));
+        QVERIFY(!page.isNull());
+        const auto [stage_px, bar_px] = widths_on(page);
+        QVERIFY2(std::abs(stage_px * kMm - 1000.0 * kStage / scale.captured(1).toDouble()) < 0.2,
+                 qPrintable(QString::number(stage_px * kMm)));
+        QVERIFY2(std::abs(bar_px * kMm - bar_m / kStage * stage_px * kMm) < 0.2,
+                 qPrintable(QStringLiteral("%1 px bar, %2 px stage").arg(bar_px).arg(stage_px)));
     }
 
     void options_choose_pages() {
@@ -187,8 +266,50 @@ class TestSheet : public QObject {
 
     static QString text_of(const SheetContent& content, const SheetOptions& options, const QTemporaryDir& dir) {
         const QString path = dir.filePath(QStringLiteral("text.pdf"));
-        write(sheet_pdf(content, options, draw_placeholder), path);
+        write(sheet_pdf(content, options, placeholder()), path);
         return run(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), path, QStringLiteral("-")});
+    }
+
+    /// Middles of the dark runs of a row of pixels.
+    static QList<double> runs_of(const QImage& page, int y, int from, int to) {
+        constexpr int kDark = 110;  // grid lines are lighter
+        QList<double> middles;
+        for (int x = from; x < to; ++x) {
+            if (qGray(page.pixel(x, y)) > kDark) continue;
+            const int start = x;
+            while (x < to && qGray(page.pixel(x, y)) <= kDark) ++x;
+            middles.append((start + x - 1) / 2.0);
+        }
+        return middles;
+    }
+
+    /// Widths in pixels of the stage (between its side edges) and of the scale bar (between its outer ticks).
+    static QPair<double, double> widths_on(const QImage& page) {
+        double stage = 0.0, bar = 0.0;
+        for (int y = page.height() / 10; y < page.height() * 9 / 10; ++y) {
+            const QList<double> all = runs_of(page, y, 0, page.width());
+            if (all.size() == 2) stage = std::max(stage, all[1] - all[0]);
+            // The bar is the only thing with three ticks near the left margin.
+            const QList<double> left = runs_of(page, y, 0, page.width() / 2);
+            if (left.size() == 3 && left[0] < page.width() / 8 && std::abs(left[0] + left[2] - 2.0 * left[1]) < 3.0)
+                bar = left[2] - left[0];
+        }
+        return {stage, bar};
+    }
+
+    static void check_inside(const QString& xml) {
+        static const QRegularExpression page_line(QStringLiteral("<page width=\"([0-9.]+)\" height=\"([0-9.]+)\">"));
+        static const QRegularExpression word_line(QStringLiteral(
+            "<word xMin=\"([0-9.-]+)\" yMin=\"([0-9.-]+)\" xMax=\"([0-9.-]+)\" yMax=\"([0-9.-]+)\">([^<]*)"));
+        const auto page = page_line.match(xml);
+        QVERIFY(page.hasMatch());
+        for (auto it = word_line.globalMatch(xml); it.hasNext();) {
+            const auto word = it.next();
+            QVERIFY2(word.captured(1).toDouble() >= 0.0 && word.captured(2).toDouble() >= 0.0 &&
+                         word.captured(3).toDouble() <= page.captured(1).toDouble() &&
+                         word.captured(4).toDouble() <= page.captured(2).toDouble(),
+                     qPrintable(word.captured(0)));
+        }
     }
 
     /// Words as rectangles from pdftotext: inside the page, and no two of a page overlap by more than a hair.

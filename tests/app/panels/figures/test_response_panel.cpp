@@ -1,0 +1,151 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The Response panel: what is read off the curve, and what faders, handles and buttons do to the show.
+#include <QComboBox>
+#include <QLabel>
+#include <QToolButton>
+#include <QTreeWidget>
+
+#include "app/panels/response/fader_bank.h"
+#include "app/panels/response/filter_handles.h"
+#include "app/panels/response/mix_edits.h"
+#include "app/panels/response/polarity_list.h"
+#include "app/panels/response/response_csv.h"
+#include "app/panels/response/response_panel.h"
+#include "app/panels/response/response_plot.h"
+#include "core/show/find.h"
+#include "core/units/bands.h"
+#include "tests/app/panels/figures/window_fixture.h"
+#include "tests/support/registry.h"
+
+namespace howlmap::app {
+
+class TestResponsePanel : public QObject {
+    Q_OBJECT
+    test::WindowFixture stage_;
+    ResponsePanel* panel_ = nullptr;
+
+    const Mix& mix() { return *find_by_id(stage_.show().mixes, panel_->mix()); }
+    int steps() { return stage_.document().undo_stack().count(); }
+
+  private Q_SLOTS:
+    void initTestCase() {
+        stage_.open("fiddle-and-wedge", 20, "response");
+        panel_ = stage_.window()->findChild<ResponsePanel*>();
+        stage_.settle();
+        QTRY_VERIFY_WITH_TIMEOUT(panel_->plot().curves(), 30000);
+    }
+    void cleanupTestCase() { stage_.close(); }
+
+    void curveStandsAtTheMarginWhereItRings() {
+        const auto result = stage_.window()->analysis().result();
+        QVERIFY(!result->rings.empty());
+        const Ring& first = result->rings.front();
+        const auto gain = panel_->plot().gain_at(first.hz);
+        QVERIFY(gain);
+        // At a ring of a single largest eigenlocus its gain is the margin, but for the step of the drawn grid.
+        QVERIFY2(std::abs(*gain + first.margin_db) < 0.5, qPrintable(QString::number(*gain + first.margin_db)));
+    }
+    void worstRingIsNamedBesideItsMark() {
+        const Ring& first = stage_.window()->analysis().result()->rings.front();
+        panel_->plot().replot();
+        QVERIFY(!panel_->plot().ring_names().isEmpty());
+        QVERIFY(panel_->plot().ring_names().first().contains(QString::fromStdString(first.note)));
+    }
+    void cursorReadsFrequencyNoteCentsAndGain() {
+        ResponsePlot& plot = panel_->plot();
+        const QPoint at(qRound(plot.x_of(440.0)), plot.axisRect()->rect().center().y());
+        QTest::mouseMove(&plot, at);
+        const QString text = stage_.find<QLabel>("reading")->text();
+        QVERIFY2(text.contains(QStringLiteral("Hz")) && text.contains(QStringLiteral("A4")) &&
+                     text.contains(QStringLiteral(" c ")) && text.endsWith(QStringLiteral("dB")),
+                 qPrintable(text));
+    }
+    void zoomPanAndHome() {
+        ResponsePlot& plot = panel_->plot();
+        const QCPRange all = plot.xAxis->range();
+        QTest::keyClick(&plot, Qt::Key_Plus);
+        QVERIFY(plot.xAxis->range().size() < all.size());
+        const double left = plot.xAxis->range().lower;
+        QTest::keyClick(&plot, Qt::Key_Right);
+        QVERIFY(plot.xAxis->range().lower > left);
+        QTest::keyClick(&plot, Qt::Key_Home);
+        QVERIFY(std::abs(plot.xAxis->range().upper - all.upper) < 1e-6);
+    }
+    void aFaderDragIsOneStepAndEscapesNothing() {
+        FaderBank& faders = panel_->faders();
+        const int band = 14, before = steps();
+        const QPoint knob = faders.knob(band);
+        QTest::mousePress(&faders, Qt::LeftButton, {}, knob);
+        for (int y = 1; y <= 10; ++y) QTest::mouseMove(&faders, knob + QPoint(0, y));
+        QTest::mouseRelease(&faders, Qt::LeftButton, {}, knob + QPoint(0, 10));
+        QCOMPARE(steps(), before + 1);
+        QVERIFY(mix().graphic_eq.at(band) < 0.0);
+        stage_.document().undo();
+        QVERIFY(!mix().graphic_eq.contains(band));
+    }
+    void flatTakesAllFadersBack() {
+        stage_.document().edit(QStringLiteral("Two bands"), [this](Show& show) {
+            set_band(show, panel_->mix(), 10, -3.0);
+            set_band(show, panel_->mix(), 12, -6.0);
+        });
+        stage_.find<QToolButton>("flat")->click();
+        QCOMPARE(band_of(stage_.show(), panel_->mix(), 10), 0.0);
+        QCOMPARE(band_of(stage_.show(), panel_->mix(), 12), 0.0);
+        stage_.document().undo();
+        QCOMPARE(band_of(stage_.show(), panel_->mix(), 12), -6.0);
+        stage_.document().undo();
+    }
+    void beforeAndAfterIsOnlyLookedAt() {
+        const int before = steps();
+        stage_.find<QToolButton>("compare")->click();
+        QVERIFY(stage_.window()->spotlight().preview());
+        stage_.find<QToolButton>("compare")->click();
+        QVERIFY(!stage_.window()->spotlight().preview());
+        QCOMPARE(steps(), before);
+    }
+    void aNotchHasAHandleThatMovesIt() {
+        stage_.document().edit(QStringLiteral("Notch"), [this](Show& show) { add_notch(show, panel_->mix(), 500.0); });
+        const double before = mix().notches.front().hz;
+        const int count = steps();
+        const QPoint handle = panel_->handles().handle(0);
+        QTest::mousePress(&panel_->plot(), Qt::LeftButton, {}, handle);
+        for (int x = 1; x <= 8; ++x) QTest::mouseMove(&panel_->plot(), handle + QPoint(5 * x, 0));
+        QTest::mouseRelease(&panel_->plot(), Qt::LeftButton, {}, handle + QPoint(40, 0));
+        QVERIFY(mix().notches.front().hz > before);
+        QCOMPARE(steps(), count + 1);
+        stage_.document().undo();
+        stage_.document().undo();
+        QVERIFY(mix().notches.empty());
+    }
+    void curvesOfAPartCanBeChosen() {
+        auto* choice = stage_.find<QComboBox>("curve_choice");
+        QVERIFY(choice->count() >= 4);  // all, mix, input, pair
+        choice->setCurrentIndex(1);
+        Q_EMIT choice->activated(1);
+        QCOMPARE(stage_.window()->response().open().mix, stage_.show().mixes.front().id);
+        choice->setCurrentIndex(0);
+        Q_EMIT choice->activated(0);
+        QCOMPARE(stage_.window()->response().open(), OpenLoops{});
+    }
+    void tableHasARowAFrequency() {
+        const std::string csv = response_csv(*panel_->plot().curves(), nullptr);
+        QCOMPARE(static_cast<std::size_t>(std::ranges::count(csv, '\n')), panel_->plot().curves()->hz.size() + 1);
+    }
+    void polarityTellsWhereTheRingGoes() {
+        using Effect = PolarityList::Effect;
+        QCOMPARE(PolarityList::words(Effect{1.0, 0.2, 188.0, 271.0}),
+                 QStringLiteral("only moves from 188 Hz to 271 Hz"));
+        QCOMPARE(PolarityList::words(Effect{4.0, 3.0, 188.0, 271.0}), QStringLiteral("from 188 Hz to 271 Hz"));
+        QCOMPARE(PolarityList::words(Effect{0.0, 0.0, 188.0, 189.0}), QStringLiteral("stays at 188 Hz"));
+        stage_.find<QToolButton>("show_polarity")->click();
+        auto* list = stage_.find<QTreeWidget>("polarities");
+        QTRY_VERIFY_WITH_TIMEOUT(list->topLevelItem(0)->text(3).contains(QStringLiteral("Hz")), 60000);
+        stage_.find<QToolButton>("show_polarity")->click();
+    }
+};
+
+HOWLMAP_TEST(TestResponsePanel)
+
+}  // namespace howlmap::app
+
+#include "test_response_panel.moc"
