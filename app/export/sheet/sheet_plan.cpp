@@ -51,9 +51,10 @@ std::string input_of_first_ring(const AnalysisResult& result) {
 
 tl::expected<std::shared_ptr<const MapPicture>, QString> sheet_map(const Show& show, const std::string& input,
                                                                    const Job& job) {
-    auto grid = make_map(show, {MapKind::feedback, input, {}}, job);
+    const MapRequest request{MapKind::feedback, input, {}};
+    auto grid = make_map(show, request, job);
     if (!grid) return tl::make_unexpected(QString::fromStdString(grid.error().message));
-    const MapLook look{show.system.target_margin_db, show.system.house_target_dba, Ink::for_print()};
+    const MapLook look = look_of(show, request, Ink::for_print());
     return std::make_shared<const MapPicture>(picture_of(std::make_shared<const MapGrid>(std::move(*grid)), look));
 }
 
