@@ -40,7 +40,7 @@ class Place {
                 at(key).refuse(QStringLiteral("one of the keys ") + QStringList(keys.values()).join(u' '));
         return value_.toObject();
     }
-    Place at(const QString& key) const { return {object()[key], pointer_ + u'/' + key}; }
+    Place at(const QString& key) const { return {object().value(key), pointer_ + u'/' + key}; }
     bool has(const QString& key) const { return object().contains(key); }
     std::vector<Place> items() const {
         if (!value_.isArray() || value_.toArray().isEmpty()) refuse(QStringLiteral("a list with something in it"));
