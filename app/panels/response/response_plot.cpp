@@ -68,7 +68,8 @@ void ResponsePlot::set_curves(std::shared_ptr<const LoopResponse> curves) {
     set_data(worst_, shown.hz, shown.worst_phase_db);
     if (!shown.hz.empty()) {
         const double top = *std::max_element(shown.worst_phase_db.begin(), shown.worst_phase_db.end());
-        yAxis->setRange(-36.0, std::max(9.0, std::ceil((top + 3.0) / 3.0) * 3.0));
+        // Room for the names of rings above the highest of them.
+        yAxis->setRange(-36.0, std::max(9.0, std::ceil((top + 12.0) / 3.0) * 3.0));
     }
     replot(rpQueuedReplot);
 }
