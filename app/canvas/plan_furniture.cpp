@@ -11,7 +11,7 @@
 
 namespace howlmap::app {
 namespace {
-constexpr double kMargin = 14.0;
+constexpr double kFromEdgePx = 14.0;
 constexpr double kTextPx = 12.0;
 }  // namespace
 
@@ -28,8 +28,8 @@ void PlanFurniture::set_reading(const QString& text) {
 }
 
 QRectF PlanFurniture::legend_box() const {
-    return {width() - kLegendSize.width() - kMargin, height() - kLegendSize.height() - kMargin, kLegendSize.width(),
-            kLegendSize.height()};
+    return {width() - kLegendSize.width() - kFromEdgePx, height() - kLegendSize.height() - kFromEdgePx,
+            kLegendSize.width(), kLegendSize.height()};
 }
 
 void PlanFurniture::paintEvent(QPaintEvent*) {
@@ -37,7 +37,7 @@ void PlanFurniture::paintEvent(QPaintEvent*) {
     painter.setRenderHint(QPainter::Antialiasing);
     PlanStyle style = view_.plan_scene().style();
     style.px = 1.0;
-    paint_scale_bar(painter, QPointF(kMargin, height() - kMargin), view_.pixels_per_metre(), style);
+    paint_scale_bar(painter, QPointF(kFromEdgePx, height() - kFromEdgePx), view_.pixels_per_metre(), style);
     if (view_.hasFocus()) {
         painter.setPen(style.pen(style.ink.accent, 2.0));
         painter.setBrush(Qt::NoBrush);
@@ -61,7 +61,7 @@ void PlanFurniture::paint_map_corner(QPainter& painter, const PlanStyle& style) 
 
 void PlanFurniture::paint_notice(QPainter& painter, const PlanStyle& style, const QString& notice) const {
     const QSizeF size = text_size_px(notice, style.font, kTextPx) + QSizeF(24.0, 14.0);
-    const QRectF plate(QPointF((width() - size.width()) / 2, kMargin), size);
+    const QRectF plate(QPointF((width() - size.width()) / 2, kFromEdgePx), size);
     painter.setPen(style.pen(style.ink.ink, 1.0));
     painter.setBrush(style.ink.paper);
     painter.drawRect(plate);

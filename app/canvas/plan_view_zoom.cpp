@@ -15,7 +15,7 @@ constexpr double kActual = 100.0;               ///< pixels a metre at 100 %
 constexpr double kLeast = 4.0, kMost = 4000.0;  ///< pixels a metre
 constexpr double kStep = 1.25;                  ///< of one notch or one key press
 constexpr double kWordsPx = 46.0;               ///< room for the words around the stage
-constexpr double kMargin = 0.03;                ///< of the view, kept free when fitting
+constexpr double kFreeAround = 0.03;            ///< of the view, kept free when fitting
 }  // namespace
 
 double PlanView::pixels_per_metre() const { return transform().m11(); }
@@ -59,8 +59,8 @@ void PlanView::zoom_selection() {
 /// Brings a rectangle of the page into the middle, with room for names and words around it.
 void PlanView::show_rect(const QRectF& rect) {
     const QSizeF room = viewport()->size();
-    const double width = std::max(40.0, room.width() * (1.0 - 2.0 * kMargin) - 2.0 * kWordsPx);
-    const double height = std::max(40.0, room.height() * (1.0 - 2.0 * kMargin) - 2.0 * kWordsPx);
+    const double width = std::max(40.0, room.width() * (1.0 - 2.0 * kFreeAround) - 2.0 * kWordsPx);
+    const double height = std::max(40.0, room.height() * (1.0 - 2.0 * kFreeAround) - 2.0 * kWordsPx);
     const double scale = std::clamp(std::min(width / rect.width(), height / rect.height()), kLeast, kMost);
     setTransform(QTransform::fromScale(scale, scale));
     scene_->set_scale(1.0 / scale);

@@ -15,7 +15,7 @@ namespace {
 
 constexpr const char* kPages = "plan,inputs,mixes,risks";
 
-void describe(QCommandLineParser& options) {
+void describe_advance(QCommandLineParser& options) {
     add_value_option(options, {QStringLiteral("o"), QStringLiteral("output")},
                      QT_TRANSLATE_NOOP("command_line", "the PDF to write"), "OUT.pdf");
     add_value_option(options, {QStringLiteral("csv")},
@@ -134,7 +134,7 @@ const Verb advance_verb{
     QT_TRANSLATE_NOOP("command_line",
                       "writes the sheet for the venue's engineer: plan, inputs, mixes, equalisers, risks"),
     true,
-    describe,
+    describe_advance,
     run};
 
 }  // namespace howlmap::app

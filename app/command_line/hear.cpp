@@ -6,7 +6,7 @@
 namespace howlmap::app {
 namespace {
 
-void describe(QCommandLineParser& options) {
+void describe_hear(QCommandLineParser& options) {
     add_value_option(options, {QStringLiteral("o")},
                      QT_TRANSLATE_NOOP("command_line", "The WAV file to write (needed)."), "OUT.wav");
     add_value_option(options, {QStringLiteral("raise")},
@@ -50,7 +50,7 @@ const Verb hear_verb{
     "SHOW",
     QT_TRANSLATE_NOOP("command_line", "lets you hear the loops: rising, ringing, howling; peaks limited"),
     false,
-    describe,
+    describe_hear,
     run_hear};
 
 }  // namespace howlmap::app

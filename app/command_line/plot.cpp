@@ -8,7 +8,7 @@
 namespace howlmap::app {
 namespace {
 
-void describe(QCommandLineParser& options) {
+void describe_plot(QCommandLineParser& options) {
     add_plan_options(options);
     options.addOption(
         {QStringLiteral("loops"), cli_text(QT_TRANSLATE_NOOP("command_line", "draw the loops that matter as lines"))});
@@ -32,7 +32,7 @@ Status run_plot(const Arguments& arguments, Console& console) {
 
 }  // namespace
 
-const Verb plot_verb{"plot", "SHOW",   QT_TRANSLATE_NOOP("command_line", "the drawn plan as SVG, PDF or PNG"),
-                     true,   describe, run_plot};
+const Verb plot_verb{"plot", "SHOW",        QT_TRANSLATE_NOOP("command_line", "the drawn plan as SVG, PDF or PNG"),
+                     true,   describe_plot, run_plot};
 
 }  // namespace howlmap::app

@@ -6,7 +6,7 @@
 namespace howlmap::app {
 namespace {
 
-void describe(QCommandLineParser& options) {
+void describe_ring(QCommandLineParser& options) {
     add_value_option(options, {QStringLiteral("show")},
                      QT_TRANSLATE_NOOP("command_line", "Say which loops of this show could make each howl."), "SHOW");
 }
@@ -33,7 +33,7 @@ const Verb ring_verb{
     "REC.wav",
     QT_TRANSLATE_NOOP("command_line", "which frequency howls in a recording, which band to pull, which loop it may be"),
     false,
-    describe,
+    describe_ring,
     run_ring};
 
 }  // namespace howlmap::app

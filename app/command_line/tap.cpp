@@ -11,7 +11,7 @@ namespace {
 
 constexpr double kLongest_s = 300.0;  // of a recording of taps
 
-void describe(QCommandLineParser& options) {
+void describe_tap(QCommandLineParser& options) {
     add_value_option(options, {QStringLiteral("into")},
                      QT_TRANSLATE_NOOP("command_line", "Give the modes to a pickup of this show."), "SHOW");
     add_value_option(options, {QStringLiteral("input")},
@@ -54,7 +54,7 @@ Status run_tap(const Arguments& arguments, Console& console) {
 }  // namespace
 
 const Verb tap_verb{
-    "tap", "REC.wav", QT_TRANSLATE_NOOP("command_line", "body modes (frequency, Q, level) of a tapped instrument"),
-    false, describe,  run_tap};
+    "tap", "REC.wav",    QT_TRANSLATE_NOOP("command_line", "body modes (frequency, Q, level) of a tapped instrument"),
+    false, describe_tap, run_tap};
 
 }  // namespace howlmap::app

@@ -5,7 +5,7 @@
 
 namespace howlmap::app {
 namespace {
-constexpr int kSettleMs = 60;
+constexpr int kAnalysisSettleMs = 60;
 
 template <class Accept>
 Worker::Work analysis(const Show& show, bool with_draws, Accept accept) {
@@ -21,7 +21,7 @@ Worker::Work analysis(const Show& show, bool with_draws, Accept accept) {
 
 AnalysisService::AnalysisService(Document& document, QObject* parent) : QObject(parent), document_(document) {
     settle_.setSingleShot(true);
-    settle_.setInterval(kSettleMs);
+    settle_.setInterval(kAnalysisSettleMs);
     connect(&settle_, &QTimer::timeout, this, &AnalysisService::start_counted);
     connect(&counted_, &Worker::progress, this, &AnalysisService::progress);
     connect(&document_, &Document::changed, this, &AnalysisService::restart);

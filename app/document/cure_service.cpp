@@ -6,13 +6,13 @@
 
 namespace howlmap::app {
 namespace {
-constexpr int kSettleMs = 400;
+constexpr int kCuresSettleMs = 400;
 }
 
 CureService::CureService(Document& document, AnalysisService& analysis, QObject* parent)
     : QObject(parent), document_(document), analysis_(analysis) {
     settle_.setSingleShot(true);
-    settle_.setInterval(kSettleMs);
+    settle_.setInterval(kCuresSettleMs);
     connect(&settle_, &QTimer::timeout, this, &CureService::start);
     connect(&worker_, &Worker::progress, this, &CureService::progress);
     connect(&document_, &Document::changed, this, &CureService::edited);

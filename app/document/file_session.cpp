@@ -13,7 +13,7 @@
 namespace howlmap::app {
 namespace {
 
-constexpr int kSettleMs = 150;  ///< a writer may replace a file in several steps
+constexpr int kFileSettleMs = 150;  ///< a writer may replace a file in several steps
 
 QByteArray digest(const QByteArray& bytes) { return QCryptographicHash::hash(bytes, QCryptographicHash::Sha256); }
 
@@ -44,7 +44,7 @@ QString lock_name(const QString& path) {
 
 FileSession::FileSession(Document& document, QObject* parent) : QObject(parent), document_(document) {
     settle_.setSingleShot(true);
-    settle_.setInterval(kSettleMs);
+    settle_.setInterval(kFileSettleMs);
     connect(&settle_, &QTimer::timeout, this, &FileSession::look_at_disk);
     connect(&watcher_, &QFileSystemWatcher::fileChanged, this, [this] { settle_.start(); });
     connect(&watcher_, &QFileSystemWatcher::directoryChanged, this, [this] { settle_.start(); });

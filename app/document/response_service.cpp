@@ -8,7 +8,7 @@
 namespace howlmap::app {
 namespace {
 
-constexpr int kSettleMs = 250;
+constexpr int kResponseSettleMs = 250;
 constexpr double kNeighbourhood = 1.0 / 6.0;  ///< octaves to either side of a ring that belong to it
 
 template <class Result>
@@ -28,7 +28,7 @@ std::optional<double> highest_near(const ResponseBand& band, double hz) {
 ResponseService::ResponseService(Document& document, AnalysisService& analysis, Spotlight& spotlight, QObject* parent)
     : QObject(parent), document_(document), analysis_(analysis), spotlight_(spotlight) {
     settle_.setSingleShot(true);
-    settle_.setInterval(kSettleMs);
+    settle_.setInterval(kResponseSettleMs);
     connect(&settle_, &QTimer::timeout, this, &ResponseService::start_band);
     connect(&document_, &Document::changed, this, &ResponseService::restart);
     connect(&document_, &Document::replaced, this, [this] {

@@ -9,11 +9,11 @@
 
 #include "app/export/length_text.h"
 #include "core/show/placed.h"
+#include "core/units/lengths.h"
 
 namespace howlmap::app {
 namespace {
 constexpr double kLeastGridPx = 14.0;
-constexpr double kMetresPerFoot = 0.3048;
 constexpr double kWordPx = 11.0;
 constexpr double kObjectReach = 0.45;  ///< metres that an object may take to each side
 constexpr double kWordGapPx = 24.0;    ///< from the edge of the stage

@@ -11,7 +11,7 @@
 
 namespace howlmap::app {
 namespace {
-constexpr double kTextPx = 11.0;
+constexpr double kLegendTextPx = 11.0;
 constexpr double kBarTop = 35.0, kBarHeight = 12.0, kPad = 8.0;
 constexpr double kBelowDb = 3.0;  ///< how far below 0 dB the bar of a margin reaches
 constexpr double kLevelTint = 150.0;
@@ -87,9 +87,9 @@ void paint_legend(QPainter& painter, QPointF upper_left, const MapPicture& pictu
     const auto line = [&](double y, const QString& words, const QColor& ink) {
         const double room = kLegendSize.width() - 2.0 * kPad;
         QString fitting = words;
-        while (fitting.size() > 8 && text_size_px(fitting, style.font, kTextPx).width() > room)
+        while (fitting.size() > 8 && text_size_px(fitting, style.font, kLegendTextPx).width() > room)
             fitting = fitting.left(fitting.size() - 2).trimmed() + QStringLiteral("…");
-        draw_text(painter, {kPad, y}, fitting, style, kTextPx, ink, Anchor::left);
+        draw_text(painter, {kPad, y}, fitting, style, kLegendTextPx, ink, Anchor::left);
     };
     line(10.0, picture.title, style.ink.ink);
     line(26.0, caption(*picture.grid), style.ink.soft);
@@ -103,7 +103,7 @@ void paint_legend(QPainter& painter, QPointF upper_left, const MapPicture& pictu
     for (const double tick : risk ? risk_ticks(picture.target_db) : level_ticks(bar)) {
         painter.setPen(style.pen(style.ink.ink, 1.0));
         painter.drawLine(QLineF(bar.at(tick), kBarTop + kBarHeight, bar.at(tick), kBarTop + kBarHeight + 3.0));
-        draw_text(painter, {bar.at(tick), kBarTop + kBarHeight + 11.0}, QString::number(tick), style, kTextPx,
+        draw_text(painter, {bar.at(tick), kBarTop + kBarHeight + 11.0}, QString::number(tick), style, kLegendTextPx,
                   style.ink.ink);
     }
     painter.restore();

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/export/scale_bar.h"
+#include "core/units/lengths.h"
 
 #include <QCoreApplication>
 #include <array>
@@ -8,8 +9,7 @@ namespace howlmap::app {
 namespace {
 constexpr double kLeastPx = 80.0;
 constexpr double kTickPx = 6.0;
-constexpr double kTextPx = 12.0;
-constexpr double kMetresPerFoot = 0.3048;
+constexpr double kBarTextPx = 12.0;
 constexpr std::array kSteps = {0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 200.0};
 
 QString length_words(double metres, Units units) {
@@ -36,8 +36,8 @@ void paint_scale_bar(QPainter& painter, QPointF lower_left, double pixels_per_me
     for (const double part : {0.0, 0.5, 1.0})
         painter.drawLine(lower_left + QPointF(width * part, 0.0),
                          lower_left + QPointF(width * part, part == 0.5 ? -kTickPx / 2 : -kTickPx));
-    draw_text(painter, lower_left + QPointF(width / 2, -kTickPx - kTextPx * 0.7), length_words(metres, style.units),
-              style, kTextPx, style.ink.ink);
+    draw_text(painter, lower_left + QPointF(width / 2, -kTickPx - kBarTextPx * 0.7), length_words(metres, style.units),
+              style, kBarTextPx, style.ink.ink);
     painter.restore();
 }
 

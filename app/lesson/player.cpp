@@ -13,12 +13,12 @@
 namespace howlmap::app {
 namespace {
 
-constexpr int kRate = 48000, kFadeOutMs = 250;
+constexpr int kPlayRate = 48000, kFadeOutMs = 250;
 
 #ifdef HOWLMAP_MULTIMEDIA
 QAudioFormat format() {
     QAudioFormat out;
-    out.setSampleRate(kRate);
+    out.setSampleRate(kPlayRate);
     out.setChannelCount(1);
     out.setSampleFormat(QAudioFormat::Float);
     return out;
@@ -68,7 +68,7 @@ void Player::play(const Show& show, HearOptions options) {
         Q_EMIT told(why);
         return;
     }
-    options.rate_hz = kRate;
+    options.rate_hz = kPlayRate;
     raise_db_ = options.raise_db;
     set_state(State::preparing);
     worker_.restart([this, show, options](const Job& job) -> Worker::Deliver {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/audio/causal_response.h"
 
+#include "core/audio/turn.h"
+
 #include <algorithm>
 #include <cmath>
 #include <kissfft/kissfft.hh>
@@ -8,7 +10,6 @@
 
 namespace howlmap {
 namespace {
-constexpr double kTurn = 2.0 * std::numbers::pi;
 constexpr double kDecay = 80.0;  // 1/s of the weight: corrections reach about 30 Hz to either side
 }  // namespace
 

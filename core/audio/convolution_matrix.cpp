@@ -14,13 +14,13 @@ constexpr std::size_t kLargestBlock = 8192;
 using Taps = std::vector<std::vector<std::vector<float>>>;
 
 // A spectrum as two arrays, which compilers turn into vector code.
-struct Spectrum {
+struct Bins {
     std::vector<float> re, im;
-    explicit Spectrum(std::size_t bins = 0) : re(bins, 0.0f), im(bins, 0.0f) {}
+    explicit Bins(std::size_t bins = 0) : re(bins, 0.0f), im(bins, 0.0f) {}
     bool empty() const { return re.empty(); }
 };
 
-void add_product(Spectrum& sum, const Spectrum& a, const Spectrum& b) {
+void add_product(Bins& sum, const Bins& a, const Bins& b) {
     const std::size_t n = sum.re.size();
     const float *ar = a.re.data(), *ai = a.im.data(), *br = b.re.data(), *bi = b.im.data();
     float *sr = sum.re.data(), *si = sum.im.data();
@@ -43,13 +43,13 @@ class Transform {
   public:
     explicit Transform(std::size_t length)
         : forward_(length, false), backward_(length, true), time_(length), freq_(length) {}
-    void forward(const float* samples, Spectrum& out) {
+    void forward(const float* samples, Bins& out) {
         for (std::size_t i = 0; i < time_.size(); ++i) time_[i] = samples[i];
         forward_.transform(time_.data(), freq_.data());
         for (std::size_t k = 0; k < out.re.size(); ++k) out.re[k] = freq_[k].real(), out.im[k] = freq_[k].imag();
     }
     /// Last half of the inverse transform.
-    void backward(const Spectrum& in, std::vector<float>& out) {
+    void backward(const Bins& in, std::vector<float>& out) {
         const std::size_t n = time_.size();
         for (std::size_t k = 0; k <= n / 2; ++k) {
             freq_[k] = {in.re[k], in.im[k]};
@@ -73,7 +73,7 @@ class ConvolutionMatrix::Level {
     Level(std::size_t size, std::size_t first, std::size_t last, const Taps& taps, std::size_t columns)
         : size_(size), parts_((last - first + size - 1) / size), transform_(2 * size), result_(size) {
         history_.assign(columns, std::vector<float>(2 * size, 0.0f));
-        spectra_.assign(columns, std::vector<Spectrum>(parts_, Spectrum(size + 1)));
+        spectra_.assign(columns, std::vector<Bins>(parts_, Bins(size + 1)));
         for (const auto& row : taps) {
             responses_.emplace_back();
             for (const auto& response : row) responses_.back().push_back(partition(response, first));
@@ -101,8 +101,8 @@ class ConvolutionMatrix::Level {
     }
 
   private:
-    std::vector<Spectrum> partition(const std::vector<float>& response, std::size_t first) {
-        std::vector<Spectrum> out(parts_);
+    std::vector<Bins> partition(const std::vector<float>& response, std::size_t first) {
+        std::vector<Bins> out(parts_);
         std::vector<float> piece(2 * size_);
         for (std::size_t p = 0; p < parts_; ++p) {
             const std::size_t from = std::min(response.size(), first + p * size_),
@@ -111,18 +111,18 @@ class ConvolutionMatrix::Level {
             std::copy(response.begin() + static_cast<std::ptrdiff_t>(from),
                       response.begin() + static_cast<std::ptrdiff_t>(to), piece.begin());
             if (std::all_of(piece.begin(), piece.end(), [](float x) { return x == 0.0f; })) continue;
-            out[p] = Spectrum(size_ + 1);
+            out[p] = Bins(size_ + 1);
             transform_.forward(piece.data(), out[p]);
         }
         return out;
     }
 
     void work_row(std::size_t row, std::vector<float>& pending, std::size_t at) {
-        Spectrum sum(size_ + 1);
+        Bins sum(size_ + 1);
         bool any = false;
         for (std::size_t c = 0; c < history_.size(); ++c)
             for (std::size_t p = 0; p < parts_; ++p) {
-                const Spectrum& response = responses_[row][c][p];
+                const Bins& response = responses_[row][c][p];
                 if (response.empty()) continue;
                 add_product(sum, spectra_[c][(newest_ + p) % parts_], response);
                 any = true;
@@ -135,9 +135,9 @@ class ConvolutionMatrix::Level {
     std::size_t size_, parts_, filled_ = 0, newest_ = 0;
     Transform transform_;
     std::vector<float> result_;
-    std::vector<std::vector<float>> history_;                    // by column: the block before and the one being filled
-    std::vector<std::vector<Spectrum>> spectra_;                 // by column: of the last blocks, a ring
-    std::vector<std::vector<std::vector<Spectrum>>> responses_;  // by row, column, partition
+    std::vector<std::vector<float>> history_;                // by column: the block before and the one being filled
+    std::vector<std::vector<Bins>> spectra_;                 // by column: of the last blocks, a ring
+    std::vector<std::vector<std::vector<Bins>>> responses_;  // by row, column, partition
 };
 
 ConvolutionMatrix::~ConvolutionMatrix() = default;

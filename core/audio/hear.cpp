@@ -15,7 +15,7 @@ namespace howlmap {
 namespace {
 
 constexpr double kRate = 48000.0, kLongestSource_s = 600.0;
-constexpr std::size_t kBlock = 4800;
+constexpr std::size_t kHearBlock = 4800;
 
 using Failed = tl::unexpected<HearError>;
 
@@ -27,10 +27,10 @@ tl::expected<std::vector<float>, HearError> render(LoopSound& sound, const std::
     auto writer = RecordingWriter::create(path, static_cast<int>(sound.rate_hz()), 1);
     if (!writer) return failed(HearError::Kind::output, writer.error());
     const auto total = static_cast<std::size_t>(sound.seconds() * sound.rate_hz());
-    std::vector<float> block(kBlock), end;
+    std::vector<float> block(kHearBlock), end;
     for (std::size_t done = 0; done < total; done += block.size()) {
         if (job.cancelled()) return failed(HearError::Kind::cancelled, "cancelled");
-        block.resize(std::min(kBlock, total - done));
+        block.resize(std::min(kHearBlock, total - done));
         sound.play(block);
         if (auto written = writer->write(block); !written) return failed(HearError::Kind::output, written.error());
         if (static_cast<double>(total - done) <= 2.0 * sound.rate_hz())

@@ -9,12 +9,12 @@
 #include <numbers>
 
 #include "core/audio/causal_response.h"
+#include "core/audio/turn.h"
 #include "core/loop/frequency_grid.h"
 
 namespace howlmap {
 namespace {
 
-constexpr double kTurn = 2.0 * std::numbers::pi;
 constexpr std::size_t kFewestBins = 1u << 13, kMostBins = 1u << 16;  // at 48 kHz 0.34 and 2.7 s of sound
 constexpr double kSilent = 1e-5;  // of the whole: what may be left off a response's end, in amplitude
 constexpr std::size_t kMostExact = 8;

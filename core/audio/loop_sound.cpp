@@ -19,7 +19,7 @@ constexpr double kHeadroom_db = 12.0;  // of an amplifier whose greatest level i
 constexpr double kOwnNoise_db = 20.0;  // SPL of an input's own noise: common practice, no source
 constexpr float kPeak = 0.5f;          // of full scale, -6 dB
 constexpr double kFade_s = 0.5;
-constexpr std::size_t kMost = 16;  // inputs and mixes
+constexpr std::size_t kMostChannels = 16;  // inputs and mixes
 
 double pascals(double spl) { return kReference * db_to_ratio(spl); }
 
@@ -27,8 +27,8 @@ double pascals(double spl) { return kReference * db_to_ratio(spl); }
 Show reduced(const Show& show, const Stability& stability) {
     std::set<std::string> inputs, mixes;
     for (const PairFigure& pair : stability.pairs) {
-        if (inputs.size() < kMost) inputs.insert(pair.input);
-        if (mixes.size() < kMost) mixes.insert(pair.mix);
+        if (inputs.size() < kMostChannels) inputs.insert(pair.input);
+        if (mixes.size() < kMostChannels) mixes.insert(pair.mix);
     }
     Show out = show;
     for (Mix& mix : out.mixes)

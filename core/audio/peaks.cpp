@@ -11,9 +11,9 @@
 namespace howlmap {
 namespace {
 
-constexpr std::size_t kReach = 8;   // bins looked at on either side
-constexpr float kNarrow = 31.6f;    // 15 dB
-constexpr float kAudible = 1e-11f;  // -110 dB re full scale
+constexpr std::size_t kReach = 8;        // bins looked at on either side
+constexpr float kNarrow = 31.6f;         // 15 dB
+constexpr float kAudiblePower = 1e-11f;  // -110 dB re full scale
 constexpr std::size_t kMostPeaks = 24;
 
 float mean_beside(const std::vector<float>& power, std::size_t bin, std::size_t from, std::size_t to) {
@@ -63,7 +63,7 @@ std::vector<SpectralPeak> find_peaks(const SpectrumFrame& frame) {
     for (std::size_t k = lowest; k <= highest; ++k) {
         const float here = power[k];
         // The test that fails most often comes first.
-        if (here < kNarrow * power[k + 4] || here < kNarrow * power[k - 4] || here < kAudible) continue;
+        if (here < kNarrow * power[k + 4] || here < kNarrow * power[k - 4] || here < kAudiblePower) continue;
         if (here < power[k - 1] || here <= power[k + 1]) continue;
         if (here >= kNarrow * mean_beside(power, k, 2, 7)) bins.push_back(k);
     }

@@ -7,7 +7,7 @@ namespace howlmap {
 namespace {
 
 // Steps of a pentatonic scale up and down: every string player's warm-up, nobody's tune.
-constexpr int kSteps[] = {0, 3, 5, 7, 10, 12, 10, 7};
+constexpr int kPhraseSteps[] = {0, 3, 5, 7, 10, 12, 10, 7};
 
 }  // namespace
 
@@ -22,7 +22,7 @@ std::vector<float> built_in_phrase(const Spectrum& spectrum, double seconds, dou
     int k = 0;
     // Played for two thirds of the time; then the loops are left to themselves.
     for (double t = 0.2; t + length < 0.67 * seconds; t += length, ++k) {
-        const double hz = semitone_hz(lowest + kSteps[k % 8]);
+        const double hz = semitone_hz(lowest + kPhraseSteps[k % 8]);
         const auto seed = static_cast<std::uint64_t>(k + 1);
         if (bowed)
             mix_in(out, bowed_note({.hz = hz, .seconds = length, .seed = seed}, rate_hz), t, 0.6, rate_hz);

@@ -9,15 +9,15 @@
 namespace howlmap {
 namespace {
 
-constexpr double kCrossings = 32.0;  // on either side
-constexpr double kBeta = 8.0;        // 80 dB
-constexpr std::size_t kSteps = 512;  // of the table between two zero crossings
+constexpr double kCrossings = 32.0;       // on either side
+constexpr double kBeta = 8.0;             // 80 dB
+constexpr std::size_t kTableSteps = 512;  // of the table between two zero crossings
 
 // sinc(x) under its window, x = 0 .. kCrossings.
 std::vector<double> kernel_table() {
     std::vector<double> table;
-    for (std::size_t i = 0; i <= static_cast<std::size_t>(kCrossings) * kSteps + 1; ++i) {
-        const double x = static_cast<double>(i) / kSteps, turn = std::numbers::pi * x,
+    for (std::size_t i = 0; i <= static_cast<std::size_t>(kCrossings) * kTableSteps + 1; ++i) {
+        const double x = static_cast<double>(i) / kTableSteps, turn = std::numbers::pi * x,
                      along = std::min(1.0, x / kCrossings);
         const double window =
             boost::math::cyl_bessel_i(0, kBeta * std::sqrt(1.0 - along * along)) / boost::math::cyl_bessel_i(0, kBeta);
@@ -27,7 +27,7 @@ std::vector<double> kernel_table() {
 }
 
 double kernel(const std::vector<double>& table, double x) {
-    const double at = std::abs(x) * kSteps;
+    const double at = std::abs(x) * kTableSteps;
     const auto i = static_cast<std::size_t>(at);
     if (i + 1 >= table.size()) return 0.0;
     return table[i] + (at - static_cast<double>(i)) * (table[i + 1] - table[i]);

@@ -11,7 +11,7 @@
 namespace howlmap {
 namespace {
 
-constexpr std::size_t kBlock = 65536;  // frames a channel
+constexpr std::size_t kReadBlock = 65536;  // frames a channel
 
 // One channel: its detector and the samples of the block at hand.
 struct Channel {
@@ -50,7 +50,7 @@ tl::expected<RingFindings, std::string> find_howls(RecordingReader reader, const
     const auto count = static_cast<std::size_t>(reader.channels());
     std::vector<Channel> channels;
     for (std::size_t c = 0; c < count; ++c) channels.push_back({RingDetector(reader.rate()), {}});
-    std::vector<float> interleaved((count > 8 ? kBlock / 8 : kBlock) * count);
+    std::vector<float> interleaved((count > 8 ? kReadBlock / 8 : kReadBlock) * count);
     std::int64_t frames = 0;
     for (;;) {
         if (job.cancelled()) return tl::unexpected(std::string("cancelled"));

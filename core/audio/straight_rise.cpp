@@ -14,7 +14,7 @@ constexpr double kStraight = 1.2;     // dB rms about the line
 constexpr double kBent = 3.0;         // beyond this no earlier point can mend it
 
 // Running sums of a straight-line fit, the newest point weighing as much as any other.
-struct Line {
+struct FittedLine {
     double n = 0, t = 0, y = 0, tt = 0, ty = 0, yy = 0;
     void add(double time, double level) {
         n += 1, t += time, y += level, tt += time * time, ty += time * level, yy += level * level;
@@ -28,7 +28,7 @@ struct Line {
 
 // The longest straight rise that ends at one point.
 std::optional<StraightRise> rise_to(const std::vector<TrackPoint>& points, std::size_t last) {
-    Line line;
+    FittedLine line;
     std::optional<StraightRise> best;
     for (std::size_t first = last + 1; first-- > 0;) {
         const auto frames = static_cast<double>(points[last].frame - points[first].frame);

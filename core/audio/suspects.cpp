@@ -20,7 +20,7 @@ constexpr double kFarthest_db = 6.0;  // what moving to the end of the tolerance
 constexpr double kWidest = 0.35;      // of the frequency: no ring is looked for farther away
 constexpr double kRange = 31.6;       // rings down to 30 dB below the strongest near by
 constexpr std::size_t kEnough = 60;   // of them
-constexpr std::size_t kMost = 10;
+constexpr std::size_t kMostSuspects = 10;
 
 struct Candidate {
     LoopSuspect suspect;
@@ -80,7 +80,7 @@ std::vector<LoopSuspect> loops_for_frequency(const Show& show, double hz, const 
         const bool named = std::any_of(out.begin(), out.end(), [&](const LoopSuspect& s) {
             return s.input == c.suspect.input && s.loudspeaker == c.suspect.loudspeaker;
         });
-        if (!named && out.size() < kMost) out.push_back(c.suspect);
+        if (!named && out.size() < kMostSuspects) out.push_back(c.suspect);
     }
     return out;
 }

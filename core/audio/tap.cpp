@@ -3,11 +3,11 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 #include "core/audio/decimate.h"
 #include "core/audio/esprit.h"
 #include "core/audio/tap_onsets.h"
+#include "core/audio/turn.h"
 #include "core/units/level.h"
 
 namespace howlmap {
@@ -21,7 +21,6 @@ struct Range {
 constexpr Range kRanges[] = {{20, 200, 600, 0.6}, {160, 1000, 2700, 0.18}, {800, 4000, 10800, 0.045}};
 constexpr double kPush = 0.003;  // s that the finger may still push
 constexpr double kLeastQ = 3.0, kMostQ = 400.0, kQuietest_db = -40.0;
-constexpr double kTurn = 2.0 * std::numbers::pi;
 
 struct Mode {
     double hz, q, amplitude;  // at the tap, per tap's strength, rms over the taps

@@ -10,7 +10,7 @@ namespace howlmap {
 namespace {
 
 constexpr double kRise = 16.0;                              // 12 dB in energy
-constexpr double kQuietest = 1e-3;                          // 30 dB below the loudest
+constexpr double kQuietestTap = 1e-3;                       // 30 dB below the loudest
 constexpr std::size_t kBefore = 20, kGap = 3, kApart = 60;  // ms
 constexpr double kBody_hz = 9000.0;                         // rate at which the body is heard but little of the hiss
 
@@ -65,7 +65,7 @@ std::vector<std::size_t> find_taps(std::span<const float> samples, double rate_h
         const auto from = static_cast<std::ptrdiff_t>(k > kBefore ? k - kBefore : 0),
                    to = static_cast<std::ptrdiff_t>(k - kGap);
         const double before = *std::max_element(energy.begin() + from, energy.begin() + to + 1);
-        if (energy[k] < kQuietest * loudest || energy[k] < kRise * before) continue;
+        if (energy[k] < kQuietestTap * loudest || energy[k] < kRise * before) continue;
         const auto at = static_cast<std::size_t>(static_cast<double>(k - 1) * rate_hz / 1000.0);
         taps.push_back(first_sample(samples, at, step));
         k += kApart;

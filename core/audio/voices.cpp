@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/audio/voices.h"
 
+#include "core/audio/turn.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -11,8 +13,6 @@
 
 namespace howlmap {
 namespace {
-
-constexpr double kTurn = 2.0 * std::numbers::pi;
 
 // The library's distributions differ between makers; this one does not.
 double uniform(std::mt19937_64& generator) { return static_cast<double>(generator() >> 11) * 0x1p-53; }

@@ -9,7 +9,7 @@
 namespace howlmap::cures {
 namespace {
 constexpr double kYawDeg = 60.0, kPitchDeg = 45.0;  // what a stand or a clip allows
-constexpr double kDbPerDegree = 0.005;              // of two equal aims the nearer one
+constexpr double kAimDbPerDegree = 0.005;           // of two equal aims the nearer one
 
 Edit aim_edit(std::size_t index, Aim aim, Vec3 source) {
     return [=](Show& show) {
@@ -34,7 +34,7 @@ Proposals aim_microphone(const Situation& now, std::size_t index) {
         Input turned = input;
         turned.aim = aim_at(turn);
         if (!follow_source(input, source, turned)) return kNotAllowed;
-        return now.guessed_gain(aim_edit(index, turned.aim, source)) - kDbPerDegree * std::hypot(turn[0], turn[1]);
+        return now.guessed_gain(aim_edit(index, turned.aim, source)) - kAimDbPerDegree * std::hypot(turn[0], turn[1]);
     };
     std::vector<std::vector<double>> starts{{0.0, 0.0}};
     for (double yaw : {-40.0, -20.0, 20.0, 40.0}) starts.push_back({yaw, 0.0});

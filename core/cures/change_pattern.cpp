@@ -9,7 +9,7 @@
 
 namespace howlmap::cures {
 namespace {
-constexpr double kDbPerDegree = 0.005;
+constexpr double kPatternDbPerDegree = 0.005;
 
 std::string pattern_words(PatternName pattern) {
     switch (pattern) {
@@ -73,7 +73,7 @@ Proposals change_pattern(const Situation& now, std::size_t index) {
             changed.aim.pitch_deg = std::round(std::clamp(input.aim.pitch_deg + turn[1], -90.0, 90.0));
             if (!follow_source(input, source, changed)) return kNotAllowed;
             const double gain = now.guessed_gain(pattern_edit(index, pattern, changed.aim, source)) -
-                                kDbPerDegree * std::hypot(turn[0], turn[1]);
+                                kPatternDbPerDegree * std::hypot(turn[0], turn[1]);
             if (gain > most) {
                 most = gain;
                 best = pattern;

@@ -6,10 +6,10 @@
 
 namespace howlmap::cures {
 namespace {
-constexpr int kRounds = 4;
-constexpr double kNearDb = 0.5;     // draws this close to what is wanted are kept in the conditions
-constexpr double kEnoughDb = 0.05;  // short by no more than this is there
-constexpr std::size_t kMostConditions = 120;
+constexpr int kCountedRounds = 4;
+constexpr double kCountedNearDb = 0.5;  // draws this close to what is wanted are kept in the conditions
+constexpr double kEnoughDb = 0.05;      // short by no more than this is there
+constexpr std::size_t kCountedMostConditions = 120;
 
 class CountedSolver {
   public:
@@ -20,7 +20,7 @@ class CountedSolver {
         BandCuts best;
         double most = look(best);
         double deeper = 0.0;  // what rounding and the straight line through a curve cost
-        for (int round = 0; round < kRounds && most < wanted_db_ - kEnoughDb && !now_.job.cancelled(); ++round) {
+        for (int round = 0; round < kCountedRounds && most < wanted_db_ - kEnoughDb && !now_.job.cancelled(); ++round) {
             collect(best_of_round_, deeper);
             if (bands_.empty()) break;
             bands_ = model_.smallest(conditions_, bands_);
@@ -52,8 +52,9 @@ class CountedSolver {
         for (const auto& draw : draws_)
             if (draw) rings.push_back(*draw);
         std::sort(rings.begin(), rings.end(), [](const auto& a, const auto& b) { return a.margin_db < b.margin_db; });
-        for (std::size_t i = draws_.size() / 20; i < rings.size() && rings[i].margin_db < wanted_db_ + kNearDb; ++i) {
-            if (conditions_.size() >= kMostConditions) break;
+        for (std::size_t i = draws_.size() / 20; i < rings.size() && rings[i].margin_db < wanted_db_ + kCountedNearDb;
+             ++i) {
+            if (conditions_.size() >= kCountedMostConditions) break;
             const double over = wanted_db_ + deeper_db - rings[i].margin_db;
             const auto above = std::lower_bound(guard.hz().begin(), guard.hz().end() - 1, rings[i].hz);
             auto condition = model_.condition(

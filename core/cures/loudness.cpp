@@ -1,16 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/cures/loudness.h"
 
-#include <fmt/format.h>
-
 #include <Eigen/Dense>
 #include <algorithm>
 #include <cmath>
 
+#include "core/cures/words.h"
 #include "core/listening/listening.h"
 #include "core/show/find.h"
 #include "core/units/level.h"
-#include "core/units/translate.h"
 
 namespace howlmap::cures {
 namespace {
@@ -21,11 +19,6 @@ constexpr std::size_t kNamedChanges = 3;
 constexpr double kMostCutDb = 40.0;  // a send is not pulled further than this by another's spill
 
 std::size_t at(int index) { return static_cast<std::size_t>(index); }
-
-template <class... Args>
-std::string words(const char* english, Args&&... args) {
-    return fmt::format(fmt::runtime(translate("cures", english)), std::forward<Args>(args)...);
-}
 
 bool hears(const Performer& performer) { return performer.hears != Hears::acoustic; }
 }  // namespace

@@ -9,9 +9,8 @@
 namespace howlmap::cures {
 namespace {
 constexpr double kReachM = 1.5;  // further away it is another stage plan
-constexpr double kDbPerMetre = 0.3;
+constexpr double kLoudspeakerDbPerMetre = 0.3;
 
-double grid(double metres) { return std::round(metres * 20.0) / 20.0; }  // nobody places a wedge more finely than 5 cm
 }  // namespace
 
 Proposals move_loudspeaker(const Situation& now, std::size_t index) {
@@ -19,8 +18,8 @@ Proposals move_loudspeaker(const Situation& now, std::size_t index) {
     if (!may_be_moved(loudspeaker)) return {};
     const auto moved_by = [&](const std::vector<double>& v) {
         Loudspeaker moved = loudspeaker;
-        moved.position.x = grid(loudspeaker.position.x + v[0]);
-        moved.position.y = grid(loudspeaker.position.y + v[1]);
+        moved.position.x = to_grid(loudspeaker.position.x + v[0]);
+        moved.position.y = to_grid(loudspeaker.position.y + v[1]);
         if (const auto aim = aim_at_listeners(now.show, loudspeaker, moved.position)) moved.aim = *aim;
         return moved;
     };
@@ -34,7 +33,7 @@ Proposals move_loudspeaker(const Situation& now, std::size_t index) {
         const Loudspeaker moved = moved_by(v);
         const double metres = length(moved.position - loudspeaker.position);
         if (metres > kReachM || !loudspeaker_fits(now.show, loudspeaker, moved.position.xy())) return kNotAllowed;
-        return now.guessed_gain(edit(moved)) - kDbPerMetre * metres;
+        return now.guessed_gain(edit(moved)) - kLoudspeakerDbPerMetre * metres;
     };
     std::vector<std::vector<double>> starts;
     for (int i = 0; i < 8; ++i)

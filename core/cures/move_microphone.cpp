@@ -12,9 +12,7 @@ namespace howlmap::cures {
 namespace {
 constexpr double kStepM = 1.0;                         // how far a player may be asked to step
 constexpr double kAroundDeg = 60.0, kAboveDeg = 40.0;  // how far a microphone may go around its source
-constexpr double kDbPerMetre = 0.3;
-
-double grid(double metres) { return std::round(metres * 20.0) / 20.0; }  // nobody places a stand more finely than 5 cm
+constexpr double kMicrophoneDbPerMetre = 0.3;
 
 Edit step_edit(std::string performer, Vec2 step) {
     return [=](Show& show) {
@@ -29,11 +27,11 @@ Edit step_edit(std::string performer, Vec2 step) {
 Proposals step(const Situation& now, const Input& input) {
     const Performer* player = find_by_id(now.show.performers, input.performer);
     if (!player) return {};
-    const auto step_of = [](const std::vector<double>& v) { return Vec2{grid(v[0]), grid(v[1])}; };
+    const auto step_of = [](const std::vector<double>& v) { return Vec2{to_grid(v[0]), to_grid(v[1])}; };
     const auto value = [&](const std::vector<double>& v) {
         const Vec2 by = step_of(v);
         if (length(by) > kStepM || !player_fits(now.show, *player, player->position + by)) return kNotAllowed;
-        return now.guessed_gain(step_edit(player->id, by)) - kDbPerMetre * length(by);
+        return now.guessed_gain(step_edit(player->id, by)) - kMicrophoneDbPerMetre * length(by);
     };
     std::vector<std::vector<double>> starts{{0.0, 0.0}};
     for (int i = 0; i < 8; ++i)
@@ -80,7 +78,7 @@ Proposals orbit(const Situation& now, std::size_t index) {
     const auto value = [&](const std::vector<double>& v) {
         const Input moved = around(input, source, v[0], v[1]);
         if (!microphone_fits(now.show, input, moved.position)) return kNotAllowed;
-        return now.guessed_gain(edit(moved)) - kDbPerMetre * length(moved.position - input.position);
+        return now.guessed_gain(edit(moved)) - kMicrophoneDbPerMetre * length(moved.position - input.position);
     };
     std::vector<std::vector<double>> starts{{0.0, 0.0}};
     for (double turn : {-50.0, -25.0, 25.0, 50.0}) starts.push_back({turn, 0.0});

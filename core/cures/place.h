@@ -1,9 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Where things may stand: inside the outline, out of each other and out of a player's way.
 #pragma once
+#include <cmath>
+
 #include "core/show/show.h"
 
 namespace howlmap::cures {
+
+/// A place as it is said on a stage: nobody puts a wedge or a stand more finely than 5 cm.
+inline double to_grid(double metres) { return std::round(metres * 20.0) / 20.0; }
 
 /// Whether a loudspeaker may stand at a point: inside the outline, 0.5 m from other loudspeakers and backline, 0.7 m
 /// from players (room for feet and bows), 0.25 m from microphone stands, on the same height as now (common practice, no

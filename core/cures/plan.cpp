@@ -14,12 +14,12 @@
 namespace howlmap::cures {
 namespace {
 constexpr std::size_t kMostCandidates = 12, kMostSteps = 4;
-constexpr std::size_t kMostSets = 320;     // weighed with the guard
-constexpr std::size_t kMostFinished = 3;   // sets that graphic cuts are solved on top of
-constexpr std::size_t kMostScreened = 10;  // sets put before a few draws
-constexpr double kDoubtDb = 1.0;           // the guard may be this much too cautious
-constexpr double kScreenDb = 0.2;          // a few draws may be this much too cautious
-constexpr double kLevelCounts = 2.0;       // trouble of each decibel that has to come out of the level
+constexpr std::size_t kMostSets = 320;         // weighed with the guard
+constexpr std::size_t kMostFinished = 3;       // sets that graphic cuts are solved on top of
+constexpr std::size_t kMostSetsScreened = 10;  // sets put before a few draws
+constexpr double kDoubtDb = 1.0;               // the guard may be this much too cautious
+constexpr double kScreenDb = 0.2;              // a few draws may be this much too cautious
+constexpr double kLevelCounts = 2.0;           // trouble of each decibel that has to come out of the level
 
 /// Some of the candidates together.
 struct Set {
@@ -87,7 +87,7 @@ class Planner {
         });
         finish_with_bands();
         if (now_.job.cancelled()) return std::nullopt;
-        for (std::size_t tried = 0; tried < kMostScreened && !now_.job.cancelled(); ++tried) {
+        for (std::size_t tried = 0; tried < kMostSetsScreened && !now_.job.cancelled(); ++tried) {
             const auto next = cheapest_open();
             if (next == sets_.end()) break;
             const Set set = *next;

@@ -11,7 +11,7 @@
 
 namespace howlmap::cures {
 namespace {
-constexpr double kLeastGainDb = 0.15;
+constexpr double kLeastScreenedGainDb = 0.15;
 constexpr std::size_t kMostScreened = 18;
 constexpr double kLeastScreenedDb = 0.2, kEndlessDb = 60.0;
 constexpr double kBlindGainDb = 0.5;  // what a cure is trusted with that only the full analysis can judge
@@ -51,7 +51,7 @@ Proposals propose(const Situation& now, const TroubleWeights& weights) {
     Proposals all;
     for (Proposals& some : found)
         for (Candidate& one : some)
-            if (one.guessed_gain_db >= kLeastGainDb) all.push_back(std::move(one));
+            if (one.guessed_gain_db >= kLeastScreenedGainDb) all.push_back(std::move(one));
     const auto worth = [&](const Candidate& one) {
         return std::min(one.guessed_gain_db, now.needed_db + 1.0) /
                (weights.of(one.kind) + weights.per_metre * one.movement_m + 0.3);

@@ -8,8 +8,8 @@
 
 namespace howlmap::cures {
 namespace {
-constexpr double kLeastPart = 0.02;
-constexpr double kMattersDb = 6.0;
+constexpr double kLeastLoopPart = 0.02;
+constexpr double kMattersToSendDb = 6.0;
 
 /// Whether a listener of a mix plays or sings an input: then it is needed there.
 bool needed(const Show& show, const Mix& mix, const Input& input) {
@@ -38,9 +38,9 @@ Candidate cure_for(const Situation& now, const Mix& mix, const Input& input) {
 Proposals remove_sends(const Situation& now) {
     std::set<std::pair<int, int>> sends;
     for (std::size_t at = 0; at < now.guard.hz().size(); ++at) {
-        if (now.guard.gains_db()[at] < -now.guard.margin_db() - kMattersDb) continue;
+        if (now.guard.gains_db()[at] < -now.guard.margin_db() - kMattersToSendDb) continue;
         for (const LoopPart& part : now.guard.parts(at))
-            if (part.share >= kLeastPart) sends.insert({part.mix, part.source});
+            if (part.share >= kLeastLoopPart) sends.insert({part.mix, part.source});
     }
     Proposals all;
     for (const auto& [m, c] : sends) {

@@ -10,12 +10,6 @@ constexpr double kMostFactor = 1e6;  // +60 dB
 constexpr double kSettled = 1e-10;   // relative change of a factor
 constexpr int kMostRounds = 20000;
 
-double weighed(const std::vector<double>& row, const std::vector<double>& energies) {
-    double total = 0.0;
-    for (std::size_t i = 0; i < row.size(); ++i) total += row[i] * energies[i];
-    return total;
-}
-
 void set_factor(const EarRow& row, const std::vector<double>& start, double factor, std::vector<double>& energies) {
     for (std::size_t s = 0; s < energies.size(); ++s)
         if (row.own[s] > 0.0) energies[s] = start[s] * factor;

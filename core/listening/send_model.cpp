@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 #include "core/listening/ears.h"
 #include "core/show/find.h"
@@ -38,11 +39,6 @@ EarRow row_of(const Show& show, const ChainEnergies& chains, const Performer& pe
     return row;
 }
 
-double weighed(const std::vector<double>& row, const std::vector<double>& energies) {
-    double total = 0.0;
-    for (std::size_t i = 0; i < row.size(); ++i) total += row[i] * energies[i];
-    return total;
-}
 }  // namespace
 
 double SendVariable::energy() const { return db_to_energy(level_db); }
@@ -69,6 +65,10 @@ SendModel send_model(const Show& show) {
     for (const Performer& performer : show.performers)
         model.ears.push_back(row_of(show, chains, performer, first, model.sends.size()));
     return model;
+}
+
+double weighed(const std::vector<double>& row, const std::vector<double>& energies) {
+    return std::inner_product(row.begin(), row.end(), energies.begin(), 0.0);
 }
 
 EarLevels levels_at(const EarRow& row, const std::vector<double>& energies) {

@@ -36,6 +36,8 @@ struct SendModel {
 };
 
 SendModel send_model(const Show& show);
+/// What energies make by a row of factors (EarRow::own or ::others).
+double weighed(const std::vector<double>& row, const std::vector<double>& energies);
 EarLevels levels_at(const EarRow& row, const std::vector<double>& energies);
 /// The show with its sends set to these energies, in the order of the model; levels are held within -60..160 dB.
 Show with_energies(const Show& show, const SendModel& model, const std::vector<double>& energies);

@@ -1,16 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/analysis_json.h"
 
-#include <cmath>
 #include <nlohmann/json.hpp>
+
+#include "core/report/json_values.h"
 
 namespace howlmap {
 namespace {
-using Json = nlohmann::ordered_json;
-
-Json number(double value) { return std::isfinite(value) ? Json(value) : Json(nullptr); }
-Json number(const std::optional<double>& value) { return value ? number(*value) : Json(nullptr); }
-
 Json json_of(const ToleranceFigures& figures) {
     Json bands = Json::array();
     for (const BandProbability& band : figures.first_ring)

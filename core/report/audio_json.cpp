@@ -1,19 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/audio_json.h"
 
-#include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "core/report/json_values.h"
 #include "core/units/bands.h"
 #include "core/units/notes.h"
 
 namespace howlmap {
 namespace {
-using Json = nlohmann::ordered_json;
-
-Json number(double value) { return std::isfinite(value) ? Json(value) : Json(nullptr); }
-Json number(const std::optional<double>& value) { return value ? number(*value) : Json(nullptr); }
-
 Json json_of(const LoopSuspect& suspect) {
     return {{"input", suspect.input},
             {"loudspeaker", suspect.loudspeaker},

@@ -7,20 +7,13 @@
 #include <numbers>
 
 #include "core/report/check_text.h"
+#include "core/report/translated.h"
 #include "core/report/words.h"
 #include "core/units/bands.h"
 #include "core/units/notes.h"
-#include "core/units/translate.h"
 
 namespace howlmap::report {
 namespace {
-
-std::string t(const char* english) { return translate("report", english); }
-
-template <class... Args>
-std::string f(const char* english, const Args&... args) {
-    return fmt::format(fmt::runtime(t(english)), args...);
-}
 
 // "1:02:03.4": where to look in the recording.
 std::string clock(double seconds) {

@@ -6,21 +6,14 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/report/translated.h"
 #include "core/report/words.h"
 #include "core/show/find.h"
-#include "core/units/translate.h"
 
 namespace howlmap::report {
 namespace {
 
 constexpr std::size_t kRings = 6, kPairs = 6, kBands = 5, kShares = 3;
-
-std::string t(const char* english) { return translate("report", english); }
-
-template <class... Args>
-std::string f(const char* english, const Args&... args) {
-    return fmt::format(fmt::runtime(t(english)), args...);
-}
 
 std::string heading(const std::string& words) { return fmt::format("\n{}\n", words); }
 

@@ -1,17 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/cures_json.h"
 
-#include <cmath>
 #include <nlohmann/json.hpp>
+
+#include "core/report/json_values.h"
 
 namespace howlmap {
 namespace {
-using Json = nlohmann::ordered_json;
-
-Json number(const std::optional<double>& value) {
-    return value && std::isfinite(*value) ? Json(*value) : Json(nullptr);
-}
-
 Json json_of(const Margins& margins) {
     return {{"margin_db", number(margins.margin_db)}, {"margin_p05_db", number(margins.margin_p05_db)}};
 }

@@ -5,19 +5,12 @@
 
 #include <cmath>
 
+#include "core/report/translated.h"
 #include "core/report/words.h"
-#include "core/units/translate.h"
 
 namespace howlmap::report {
 namespace {
 constexpr std::size_t kColumns = 96;
-
-std::string t(const char* english) { return translate("report", english); }
-
-template <class... Args>
-std::string f(const char* english, const Args&... args) {
-    return fmt::format(fmt::runtime(t(english)), args...);
-}
 
 /// Text broken at spaces into lines that begin with an indent.
 std::string wrapped(const std::string& text, std::size_t indent) {

@@ -6,15 +6,13 @@
 #include <cmath>
 #include <set>
 
+#include "core/report/translated.h"
 #include "core/report/words.h"
 #include "core/show/find.h"
 #include "core/units/bands.h"
-#include "core/units/translate.h"
 
 namespace howlmap::report {
 namespace {
-
-std::string t(const char* english) { return translate("report", english); }
 
 /// Collects the rows; equal texts are no change.
 class Rows {

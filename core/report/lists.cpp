@@ -5,15 +5,13 @@
 
 #include <algorithm>
 
+#include "core/report/translated.h"
 #include "core/report/words.h"
 #include "core/show/find.h"
 #include "core/units/bands.h"
-#include "core/units/translate.h"
 
 namespace howlmap::report {
 namespace {
-
-std::string t(const char* english) { return translate("report", english); }
 
 std::vector<const Input*> by_channel(const Show& show) {
     std::vector<const Input*> inputs;

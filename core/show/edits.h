@@ -2,6 +2,7 @@
 // Edits of the plan as free functions on a show. Ids that are not on the plan are passed over; locked objects stay as
 // they are. Lengths in metres, angles in degrees; positions are kept within +-1000 m.
 #pragma once
+#include <algorithm>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -12,6 +13,9 @@
 namespace howlmap {
 
 using Ids = std::vector<std::string>;
+
+/// Whether an id is among those given.
+inline bool has(const Ids& ids, const std::string& id) { return std::find(ids.begin(), ids.end(), id) != ids.end(); }
 
 /// Edge or middle to which objects are brought: seen on the page, with the audience at the bottom.
 enum class AlignTo { left, centre, right, front, middle, back };

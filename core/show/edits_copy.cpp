@@ -12,8 +12,6 @@ namespace howlmap {
 namespace {
 using Renames = std::map<std::string, std::string>;
 
-bool has(const Ids& ids, const std::string& id) { return std::find(ids.begin(), ids.end(), id) != ids.end(); }
-
 std::set<std::string> all_ids(const Show& show) {
     std::set<std::string> ids;
     for_each_placed_list(show, [&](const auto& list) {

@@ -9,8 +9,6 @@ namespace howlmap {
 namespace {
 constexpr double kFarthest = limits::kPosition.high;
 
-bool has(const Ids& ids, const std::string& id) { return std::find(ids.begin(), ids.end(), id) != ids.end(); }
-
 /// Calls f with every unlocked object of the selection, each with its own type.
 template <class S, class F>
 void for_each_selected(S& show, const Ids& ids, F&& f) {

@@ -7,7 +7,7 @@
 
 namespace howlmap {
 namespace {
-constexpr double kFarthest = limits::kPosition.high;
+constexpr double kFarthestCorner = limits::kPosition.high;
 
 bool locked_outline(const Show& show, std::string_view id) {
     const Riser* riser = find_by_id(show.stage.risers, id);
@@ -39,7 +39,8 @@ bool move_corner(Show& show, std::string_view id, std::size_t corner, Vec2 to) {
     const Outline* outline = outline_of(show, id);
     if (!outline || corner >= outline->size() || locked_outline(show, id)) return false;
     Outline next = *outline;
-    next[corner] = {std::clamp(to.x, -kFarthest, kFarthest), std::clamp(to.y, -kFarthest, kFarthest)};
+    next[corner] = {std::clamp(to.x, -kFarthestCorner, kFarthestCorner),
+                    std::clamp(to.y, -kFarthestCorner, kFarthestCorner)};
     return take(show, id, std::move(next));
 }
 
@@ -78,7 +79,7 @@ const Surface* plane_of(const Stage& stage, PlaneSide side) { return plane_in(st
 
 bool move_plane(Show& show, PlaneSide side, double at) {
     Surface* plane = plane_of(show.stage, side);
-    const double held = std::clamp(at, -kFarthest, kFarthest);
+    const double held = std::clamp(at, -kFarthestCorner, kFarthestCorner);
     if (!plane || plane->at == held) return false;
     plane->at = held;
     return true;

@@ -87,7 +87,7 @@ void compare_as_drawn(const Show& show) {
 
 class BlocksAgainstExact : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void eigenvalues_of_many_matrices_at_once() {
         std::srand(3);
         for (const int n : {1, 2, 3, 6, 8, 12, 16, 24, 30}) {

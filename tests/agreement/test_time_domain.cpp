@@ -46,7 +46,7 @@ void agree(const Show& show, double seconds) {
 
 class TimeDomain : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void one_microphone_one_loudspeaker() {
         Show show = stage(1, 1);
         std::get<Microphone>(show.inputs[0].transducer).pattern = PatternName::cardioid;

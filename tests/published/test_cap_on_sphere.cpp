@@ -42,7 +42,7 @@ const std::vector<Value> kPoint = {
 
 class Cap : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void far_field_over_that_on_axis() {
         for (const Value& row : kCap) {
             const double found = CapSlice({1.0, 0.5, {}}, row.ka).gain(std::cos(radians(row.angle_deg)));

@@ -32,7 +32,7 @@ Complex pressure(const Bounce& bounce, double absorption, double hz) {
 
 class Combs : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void first_null_of_a_floor_bounce() {
         for (const Bounce& bounce : kBounces) {
             double least = 1e9, at = 0.0;

@@ -40,7 +40,7 @@ double acoustic_gain_db(const Example& e, double margin_at_0_db) {
 
 class GainBeforeFeedback : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void potential_acoustic_gain_comes_out_of_the_worst_phase_margin() {
         for (const Example& e : kExamples) {
             Show show = plain_stage(1, 1);

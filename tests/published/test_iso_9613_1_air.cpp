@@ -10,7 +10,7 @@
 using namespace howlmap;
 
 namespace {
-struct Row {
+struct AirRow {
     double temperature_c, humidity_pct, nominal_hz, db_per_km;
 };
 struct PrintedRow {
@@ -19,7 +19,7 @@ struct PrintedRow {
 struct Speed {
     double temperature_c, m_per_s;
 };
-const std::vector<Row> kTable1 = {
+const std::vector<AirRow> kTable1 = {
     {25, 80, 50, 0.0426}, {25, 80, 63, 0.0673}, {25, 80, 80, 0.106},  {25, 80, 100, 0.167},  {25, 80, 125, 0.262},
     {25, 80, 160, 0.409}, {25, 80, 200, 0.631}, {25, 80, 250, 0.963}, {25, 80, 315, 1.44},   {25, 80, 400, 2.1},
     {25, 80, 500, 2.95},  {25, 80, 630, 3.97},  {25, 80, 800, 5.12},  {25, 80, 1000, 6.35},  {25, 80, 1250, 7.62},
@@ -55,9 +55,9 @@ double db_per_km(double temperature_c, double humidity_pct, double nominal_hz) {
 
 class Iso9613 : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void absorption_of_table_1() {
-        for (const Row& row : kTable1) {
+        for (const AirRow& row : kTable1) {
             const double found = db_per_km(row.temperature_c, row.humidity_pct, row.nominal_hz);
             QVERIFY2(std::abs(found - row.db_per_km) <= 0.006 * row.db_per_km,
                      qPrintable(QString("%1 Hz: %2").arg(row.nominal_hz).arg(found)));

@@ -36,7 +36,7 @@ double margin_of(const std::vector<Crossing>& crossings) { return -ratio_to_db(c
 
 class KnownLoops : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void margins_of_two_by_two_loops() {
         // {0.8, 0.2}, {0.5 +- 0.3 j}, {+-0.9}, {+-0.632}
         QVERIFY(std::abs(margin_of(crossings_of(square(0.5, 0.3, 0.3, 0.5), 0.01, 0.01)) - 1.938) < 1e-3);

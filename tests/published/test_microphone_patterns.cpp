@@ -9,7 +9,7 @@
 using namespace howlmap;
 
 namespace {
-struct Factor {
+struct PatternFactor {
     double a, angle_deg, gain;
 };
 struct Efficiency {
@@ -18,7 +18,7 @@ struct Efficiency {
 struct Printed {
     double a, value, half_of_the_last_digit;
 };
-const std::vector<Factor> kFactors = {
+const std::vector<PatternFactor> kPatternFactors = {
     {0.7, 0, 1.0},         {0.7, 15, 0.98978},   {0.7, 30, 0.95981},    {0.7, 45, 0.91213},    {0.7, 60, 0.85},
     {0.7, 75, 0.77765},    {0.7, 90, 0.7},       {0.7, 105, 0.62235},   {0.7, 120, 0.55},      {0.7, 135, 0.48787},
     {0.7, 150, 0.44019},   {0.7, 165, 0.41022},  {0.7, 180, 0.4},       {0.5, 0, 1.0},         {0.5, 15, 0.98296},
@@ -54,9 +54,9 @@ Input microphone_with(const Pattern& pattern) {
 
 class MicrophonePatterns : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void pattern_factors() {
-        for (const Factor& row : kFactors) {
+        for (const PatternFactor& row : kPatternFactors) {
             const Input input = microphone_with(row.a);
             QVERIFY(std::abs(ReceiverPattern(input).gain(radians(row.angle_deg), 1000.0) - row.gain) < 1e-5);
         }

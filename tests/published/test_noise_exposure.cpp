@@ -7,10 +7,10 @@
 using namespace howlmap;
 
 namespace {
-struct Row {
+struct ExposureRow {
     double dba, value, tolerance;
 };
-const std::vector<Row> kNioshSeconds = {
+const std::vector<ExposureRow> kNioshSeconds = {
     {80, 91440.0, 60}, {81, 72600.0, 60}, {82, 57600.0, 60}, {83, 45720.0, 60}, {84, 36300.0, 60}, {85, 28800.0, 60},
     {86, 22860.0, 60}, {87, 18120.0, 60}, {88, 14400.0, 60}, {89, 11400.0, 60}, {90, 9060.0, 60},  {91, 7200.0, 60},
     {92, 5700.0, 60},  {93, 4560.0, 60},  {94, 3600.0, 60},  {95, 2857.0, 1},   {96, 2268.0, 1},   {97, 1800.0, 1},
@@ -20,7 +20,7 @@ const std::vector<Row> kNioshSeconds = {
     {117, 18.0, 1},    {118, 14.0, 1},    {119, 11.0, 1},    {120, 9.0, 1},     {121, 7.0, 1},     {122, 6.0, 1},
     {123, 4.0, 1},     {124, 3.0, 1},     {125, 3.0, 1},     {126, 2.0, 1},     {127, 1.0, 1},     {128, 1.0, 1},
     {129, 1.0, 1}};
-const std::vector<Row> kOshaG16aHours = {
+const std::vector<ExposureRow> kOshaG16aHours = {
     {80, 32.0, 0.5},      {81, 27.9, 0.05},     {82, 24.3, 0.05},     {83, 21.1, 0.05},     {84, 18.4, 0.05},
     {85, 16.0, 0.5},      {86, 13.9, 0.05},     {87, 12.1, 0.05},     {88, 10.6, 0.05},     {89, 9.2, 0.05},
     {90, 8.0, 0.5},       {91, 7.0, 0.05},      {92, 6.1, 0.05},      {93, 5.3, 0.05},      {94, 4.6, 0.05},
@@ -41,14 +41,14 @@ const std::vector<Limit> kOshaG16Hours = {{90, 8.0},  {92, 6.0},  {95, 4.0},  {9
 
 class NoiseExposure : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void niosh_table_1_1() {
-        for (const Row& row : kNioshSeconds)
+        for (const ExposureRow& row : kNioshSeconds)
             QVERIFY2(std::abs(60.0 * niosh_minutes(row.dba) - row.value) <= row.tolerance,
                      qPrintable(QString::number(row.dba)));
     }
     void osha_table_g_16a() {
-        for (const Row& row : kOshaG16aHours)
+        for (const ExposureRow& row : kOshaG16aHours)
             QVERIFY2(std::abs(osha_minutes(row.dba) / 60.0 - row.value) <= row.tolerance * 1.001,
                      qPrintable(QString::number(row.dba)));
     }

@@ -10,11 +10,11 @@ namespace howlmap::test {
 namespace {
 
 using Complex = std::complex<double>;
-constexpr double kTurn = 2.0 * std::numbers::pi;
+constexpr double kHowlTurn = 2.0 * std::numbers::pi;
 
 // Band-pass of the audio EQ cookbook, 0 dB at its peak.
 void set_bandpass(HowlingLoop& loop, double hz, double q, double rate) {
-    const double w = kTurn * hz / rate, alpha = std::sin(w) / (2.0 * q);
+    const double w = kHowlTurn * hz / rate, alpha = std::sin(w) / (2.0 * q);
     loop.b0 = alpha / (1.0 + alpha), loop.b2 = -loop.b0;
     loop.a1 = -2.0 * std::cos(w) / (1.0 + alpha), loop.a2 = (1.0 - alpha) / (1.0 + alpha);
 }
@@ -33,7 +33,7 @@ HowlingLoop make_loop(const LoopSpec& spec, double rate) {
     loop.delay = std::max(1, static_cast<int>(std::lround(periods * rate / spec.hz)));
     set_bandpass(loop, spec.hz, spec.q, rate);
     const double grow = spec.growth_db_per_s * std::log(10.0) / 20.0;
-    const auto at = [&](double hz) { return open_loop(loop, std::exp(Complex(grow, kTurn * hz) / rate)); };
+    const auto at = [&](double hz) { return open_loop(loop, std::exp(Complex(grow, kHowlTurn * hz) / rate)); };
     // Gain is real: the pole lies where the open loop's phase is zero. Newton on the phase, whose slope is the loop's
     // delay.
     double hz = spec.hz;

@@ -12,7 +12,7 @@
 
 namespace howlmap::test {
 namespace {
-constexpr double kTurn = 2.0 * std::numbers::pi;
+constexpr double kSoundTurn = 2.0 * std::numbers::pi;
 
 std::size_t count(double seconds, double rate) { return static_cast<std::size_t>(seconds * rate); }
 
@@ -20,7 +20,7 @@ std::size_t count(double seconds, double rate) { return static_cast<std::size_t>
 struct Resonator {
     double r, c, x1 = 0, x2 = 0, y1 = 0, y2 = 0;
     Resonator(double hz, double bandwidth, double rate)
-        : r(std::exp(-std::numbers::pi * bandwidth / rate)), c(2.0 * r * std::cos(kTurn * hz / rate)) {}
+        : r(std::exp(-std::numbers::pi * bandwidth / rate)), c(2.0 * r * std::cos(kSoundTurn * hz / rate)) {}
     double operator()(double x) {
         const double y = 0.5 * (1.0 - r * r) * (x - x2) + c * y1 - r * r * y2;
         x2 = x1, x1 = x, y2 = y1, y1 = y;
@@ -37,7 +37,7 @@ double Dice::uniform(double from, double to) {
 double Dice::log_uniform(double from, double to) { return from * std::pow(to / from, uniform(0.0, 1.0)); }
 int Dice::whole(int from, int to) { return std::min(to, from + static_cast<int>(uniform(0.0, to - from + 1.0))); }
 double Dice::normal() {
-    return std::sqrt(-2.0 * std::log(1.0 - uniform(0.0, 1.0))) * std::cos(kTurn * uniform(0.0, 1.0));
+    return std::sqrt(-2.0 * std::log(1.0 - uniform(0.0, 1.0))) * std::cos(kSoundTurn * uniform(0.0, 1.0));
 }
 
 double rms(const Sound& sound) {
@@ -87,7 +87,7 @@ Sound sung_vowel(Dice& dice, double hz, double seconds, double rate) {
     double phase = 0.0, glottis = 0.0;
     for (std::size_t i = 0; i < out.size(); ++i) {
         const double t = static_cast<double>(i) / rate;
-        const double drift = cents * std::sin(kTurn * vibrato * t) + 3.0 * std::sin(1.3 * t);
+        const double drift = cents * std::sin(kSoundTurn * vibrato * t) + 3.0 * std::sin(1.3 * t);
         phase += hz * std::exp2(drift / 1200.0) / rate;
         const double pulse = phase >= 1.0 ? (phase -= 1.0, 1.0) : 0.0;
         glottis += 0.15 * (pulse - glottis);
@@ -110,8 +110,8 @@ Sound flute_note(Dice& dice, double hz, double seconds, double rate) {
     double phase = 0.0;
     for (std::size_t i = 0; i < out.size(); ++i) {
         const double t = static_cast<double>(i) / rate;
-        const double turn = std::sin(kTurn * vibrato * t);
-        phase += kTurn * hz * std::exp2(cents * turn / 1200.0) / rate;
+        const double turn = std::sin(kSoundTurn * vibrato * t);
+        phase += kSoundTurn * hz * std::exp2(cents * turn / 1200.0) / rate;
         double sum = 0.05 * breath(dice.uniform(-1.0, 1.0));
         for (std::size_t n = 0; n < partials.size(); ++n) {
             const auto times = static_cast<double>(n + 1);
@@ -140,7 +140,7 @@ Sound pad_chord(Dice& dice, double seconds, double rate) {
         for (const double detune : {-6.0, 5.0}) {
             const double hz = semitone_hz(root + step) * std::exp2(detune / 1200.0);
             double phase = dice.uniform(0.0, 1.0), low = 0.0;
-            const double keep = 1.0 - std::exp(-kTurn * cutoff / rate);
+            const double keep = 1.0 - std::exp(-kSoundTurn * cutoff / rate);
             for (std::size_t i = 0; i < out.size(); ++i) {
                 const double t = static_cast<double>(i) / rate;
                 phase += hz / rate;
@@ -172,9 +172,9 @@ Sound drums(Dice& dice, double seconds, double rate) {
         double phase = 0.0;
         for (std::size_t i = 0; i < hit.size(); ++i) {
             const double t = static_cast<double>(i) / rate, noise = dice.uniform(-1.0, 1.0);
-            phase += kTurn * (50.0 + 100.0 * std::exp(-t / 0.03)) / rate;
+            phase += kSoundTurn * (50.0 + 100.0 * std::exp(-t / 0.03)) / rate;
             const double kick = std::sin(phase) * std::exp(-t / 0.08);
-            const double snare = (0.6 * noise + 0.4 * std::sin(kTurn * 190.0 * t)) * std::exp(-t / 0.05);
+            const double snare = (0.6 * noise + 0.4 * std::sin(kSoundTurn * 190.0 * t)) * std::exp(-t / 0.05);
             hit[i] = static_cast<float>(kind == 0 ? kick : kind == 1 ? snare : 0.4 * noise * std::exp(-t / 0.02));
         }
         mix_in(out, hit, k * beat * 0.5, 0.6, rate);

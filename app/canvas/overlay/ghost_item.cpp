@@ -8,7 +8,7 @@
 namespace howlmap::app {
 namespace {
 constexpr float kPale = 0.7F;
-constexpr double kRingGapPx = 3.0;
+constexpr double kGhostGapPx = 3.0;
 
 bool differs(const ObjectLook& a, const ObjectLook& b) {
     return a.at != b.at || a.yaw_deg != b.yaw_deg || a.outline != b.outline || a.symbol != b.symbol;
@@ -28,7 +28,7 @@ void GhostItem::show_ghost(const std::optional<Show>& show) {
         for (ObjectLook& look : looks_of(*show)) {
             const ObjectLook& now = plan_.look(look.id);
             if (!now.id.isEmpty() && !differs(look, now)) continue;
-            const double margin = 3.0 * kRingGapPx * plan_.style().px;
+            const double margin = 3.0 * kGhostGapPx * plan_.style().px;
             bounds_ |= bounds_of(look, plan_.style()).adjusted(-margin, -margin, margin, margin);
             if (!now.id.isEmpty())
                 bounds_ |= QRectF(now.at, look.at).normalized().adjusted(-margin, -margin, margin, margin);
@@ -46,7 +46,7 @@ void GhostItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidge
         painter->setPen(style.pen(pale, kThinPx, Qt::DashLine));
         if (!now.id.isEmpty() && now.at != look.at) painter->drawLine(now.at, look.at);
         paint_object(*painter, look, style, pale);
-        paint_ring(*painter, look, style, kRingGapPx, style.pen(pale, 1.0, Qt::DashLine));
+        paint_ring(*painter, look, style, kGhostGapPx, style.pen(pale, 1.0, Qt::DashLine));
     }
 }
 

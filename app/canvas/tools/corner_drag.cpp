@@ -8,11 +8,11 @@
 
 namespace howlmap::app {
 namespace {
-constexpr double kReachPx = 6.0;
+constexpr double kCornerReachPx = 6.0;
 
-SnapField field_of(const PlanView& view, const Outline& outline, std::size_t corner, bool all) {
+SnapField field_for_corner(const PlanView& view, const Outline& outline, std::size_t corner, bool all) {
     SnapField field;
-    field.reach = kReachPx / view.pixels_per_metre();
+    field.reach = kCornerReachPx / view.pixels_per_metre();
     for (std::size_t i = 0; i < outline.size(); ++i)
         if (i != corner || all) field.neighbours.push_back(outline[i]);
     return field;
@@ -30,7 +30,7 @@ void CornerDrag::update(const Pointer& pointer) {
     Vec2 to = to_millimetre(pointer.at);
     view_.guides().clear();
     if (view_.snapping() && !pointer.alt()) {
-        const Snapped snap = snapped(pointer.at, field_of(view_, *outline, corner_, from_edge_));
+        const Snapped snap = snapped(pointer.at, field_for_corner(view_, *outline, corner_, from_edge_));
         view_.guides().show_snap(snap);
         to = snap.at;
     }

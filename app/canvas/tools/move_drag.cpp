@@ -12,13 +12,13 @@
 
 namespace howlmap::app {
 namespace {
-constexpr double kReachPx = 6.0;
+constexpr double kMoveReachPx = 6.0;
 constexpr double kFinePixels = 500.0;  ///< pixels a metre from which the grid is a centimetre instead of ten
 
-SnapField field_of(PlanView& view, const Ids& moving) {
+SnapField field_for_move(PlanView& view, const Ids& moving) {
     SnapField field;
     field.per_metre = view.pixels_per_metre() < kFinePixels ? 10.0 : 100.0;
-    field.reach = kReachPx / view.pixels_per_metre();
+    field.reach = kMoveReachPx / view.pixels_per_metre();
     for (const Placed& object : placed_objects(view.document().show()))
         if (object.kind != ObjectKind::riser && std::find(moving.begin(), moving.end(), object.id) == moving.end())
             field.neighbours.push_back(object.position);
@@ -39,7 +39,7 @@ MoveDrag::MoveDrag(PlanView& view, const QString& grabbed, const Pointer& from) 
     }
     moves_ = true;
     start_ = held->position;
-    field_ = field_of(view, ids_);
+    field_ = field_for_move(view, ids_);
     view_.document().begin_gesture(step_name(PlanView::tr("Move"), show, ids_));
     view_.reading().begin(ids_);
 }

@@ -2,13 +2,13 @@
 #include "app/export/sheet/advance_sheet.h"
 
 #include <QBuffer>
-#include <QCoreApplication>
 #include <QLocale>
 #include <QPdfWriter>
 #include <QPicture>
 #include <QPrinter>
 
 #include "app/export/sheet/mix_block.h"
+#include "app/export/sheet/sheet_text.h"
 #include "app/export/sheet/table_block.h"
 #include "core/report/differences.h"
 #include "core/report/lists.h"
@@ -22,8 +22,6 @@ constexpr int kPdfDpi = 1200;
 constexpr double kLeastPlanHeight = 200.0;
 constexpr double kAboveCaption = 4.0;
 
-QString tr(const char* text) { return QCoreApplication::translate("Sheet", text); }
-
 QString joined(const QStringList& parts) {
     QStringList filled = parts;
     filled.removeAll(QString());
@@ -34,12 +32,12 @@ QString from(const std::string& text) { return QString::fromStdString(text); }
 
 /// Title, who plays where and when, and whom to call.
 void draw_head(Flow& flow, const Show& show) {
-    const QString title = show.title.empty() ? tr("Untitled show") : from(show.title);
+    const QString title = show.title.empty() ? sheet_text("Untitled show") : from(show.title);
     flow.text(flow.take(flow.text_height(title, Type::title, flow.width())), title, Type::title);
     flow.paragraph(joined({from(show.act), from(show.venue), from(show.date)}));
     const Contact& c = show.contact;
     const QString contact = joined({from(c.name), from(c.phone), from(c.email)});
-    if (!contact.isEmpty()) flow.paragraph(tr("Contact: %1").arg(contact));
+    if (!contact.isEmpty()) flow.paragraph(sheet_text("Contact: %1").arg(contact));
     if (!show.notes.empty()) flow.paragraph(from(show.notes));
 }
 
@@ -68,10 +66,10 @@ void draw_mixes(Flow& flow, const SheetContent& content, const SheetOptions& opt
     const auto sheets = report::mix_sheets(content.show);
     if (sheets.empty()) return;
     const BandRisk risk = content.result.tolerance ? band_risk(*content.result.tolerance) : BandRisk{};
-    const QString words =
-        tr("Sends are levels at 1 m from the mix's loudspeaker in loud playing. Grey bars and numbers: bands in the "
-           "order in which they are likely to ring first on this stage.");
-    flow.heading(tr("Monitor mixes and starting equalisers"),
+    const QString words = sheet_text(
+        "Sends are levels at 1 m from the mix's loudspeaker in loud playing. Grey bars and numbers: bands in the "
+        "order in which they are likely to ring first on this stage.");
+    flow.heading(sheet_text("Monitor mixes and starting equalisers"),
                  16.0 + flow.text_height(words, Type::small, flow.width()) + mix_height(flow, sheets.front()));
     flow.paragraph(words, Type::small);
     bool first = true;
@@ -87,7 +85,7 @@ void draw_ring_out(Flow& flow, const SheetContent& content) {
     report::Table table = report::ring_out_list(content.show, *content.result.tolerance, content.result.rings);
     constexpr std::size_t kMost = 8;  // beyond these a band is as unlikely as any other
     if (table.rows.size() > kMost) table.rows.resize(kMost);
-    flow.heading(tr("Ring-out list, most likely first"));
+    flow.heading(sheet_text("Ring-out list, most likely first"));
     draw_table(flow, table);
 }
 
@@ -102,20 +100,21 @@ void draw_sentences(Flow& flow, const QString& heading, const std::vector<std::s
 void draw_soundcheck(Flow& flow, const Show& show) {
     if (show.soundcheck.empty()) return;
     report::Table table{{}, {}, {}};
-    table.columns = {tr("Hz").toStdString(),   tr("Band").toStdString(), tr("Mix").toStdString(),
-                     tr("Done").toStdString(), tr("dB").toStdString(),   tr("Note").toStdString()};
+    table.columns = {sheet_text("Hz").toStdString(),  sheet_text("Band").toStdString(),
+                     sheet_text("Mix").toStdString(), sheet_text("Done").toStdString(),
+                     sheet_text("dB").toStdString(),  sheet_text("Note").toStdString()};
     for (const SoundcheckEntry& e : show.soundcheck)
         table.rows.push_back({QString::number(e.hz, 'f', 0).toStdString(), QString::number(e.band).toStdString(), e.mix,
                               e.action, QString::number(e.gain_db).toStdString(), e.note});
-    flow.heading(tr("Found at the soundcheck"));
+    flow.heading(sheet_text("Found at the soundcheck"));
     draw_table(flow, table);
 }
 
 void draw_changes(Flow& flow, const Show& show, const SheetOptions& options) {
     const report::Table table = report::differences_since(*options.since, show);
-    flow.heading(tr("Changed since %1").arg(options.since_name));
+    flow.heading(sheet_text("Changed since %1").arg(options.since_name));
     if (table.rows.empty())
-        flow.paragraph(tr("Nothing that matters for patching, placing or equalising."));
+        flow.paragraph(sheet_text("Nothing that matters for patching, placing or equalising."));
     else
         draw_table(flow, table);
 }
@@ -134,8 +133,8 @@ void draw_all(Flow& flow, const SheetContent& content, const SheetOptions& optio
         draw_soundcheck(flow, content.show);
     }
     if (options.risks) {
-        draw_sentences(flow, tr("Risks on this stage"), report::risk_sentences(content.show, content.result));
-        draw_sentences(flow, tr("Cautions"), report::caution_sentences());
+        draw_sentences(flow, sheet_text("Risks on this stage"), report::risk_sentences(content.show, content.result));
+        draw_sentences(flow, sheet_text("Cautions"), report::caution_sentences());
     }
 }
 
@@ -149,8 +148,8 @@ int draw_pages(QPainter& painter, const Flow::Page& page, const SheetContent& co
 Flow::Page page_of(const Show& show, const SheetOptions& options, QSizeF size_pt) {
     Flow::Page page;
     page.size_pt = size_pt;
-    page.header = joined({show.title.empty() ? tr("Untitled show") : from(show.title), from(show.date)});
-    page.version = tr("version of %1").arg(options.made.toString(Qt::ISODate));
+    page.header = joined({show.title.empty() ? sheet_text("Untitled show") : from(show.title), from(show.date)});
+    page.version = sheet_text("version of %1").arg(options.made.toString(Qt::ISODate));
     return page;
 }
 

@@ -1,20 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/export/sheet/mix_block.h"
 
-#include <QCoreApplication>
-
+#include "app/export/sheet/sheet_text.h"
 #include "core/report/words.h"
 
 namespace howlmap::app {
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("Sheet", text); }
 QString from(const std::string& text) { return QString::fromStdString(text); }
 
 QString head_line(const report::MixSheet& sheet) {
-    QString line = tr("Mix %1  %2").arg(sheet.mix->number).arg(from(report::name_of(*sheet.mix)));
-    if (!sheet.who.empty()) line += tr("  -  for %1").arg(from(report::listed(sheet.who)));
-    if (!sheet.outlets.empty()) line += tr("  -  on %1").arg(from(report::listed(sheet.outlets)));
+    QString line = sheet_text("Mix %1  %2").arg(sheet.mix->number).arg(from(report::name_of(*sheet.mix)));
+    if (!sheet.who.empty()) line += sheet_text("  -  for %1").arg(from(report::listed(sheet.who)));
+    if (!sheet.outlets.empty()) line += sheet_text("  -  on %1").arg(from(report::listed(sheet.outlets)));
     return line;
 }
 
@@ -23,8 +21,9 @@ QString sends_line(const report::MixSheet& sheet) {
     QStringList groups;
     std::string amount;
     for (const report::SendLine& send : sheet.sends) {
-        const QString entry =
-            tr("%1 %2 (ch %3)").arg(from(send.input), from(report::level_words(send.level_db))).arg(send.channel);
+        const QString entry = sheet_text("%1 %2 (ch %3)")
+                                  .arg(from(send.input), from(report::level_words(send.level_db)))
+                                  .arg(send.channel);
         if (send.amount != amount) {
             groups.append(QStringLiteral("%1: %2").arg(from(send.amount), entry));
             amount = send.amount;
@@ -32,13 +31,13 @@ QString sends_line(const report::MixSheet& sheet) {
             groups.last() += QStringLiteral(", ") + entry;
         }
     }
-    return groups.isEmpty() ? tr("no sends") : groups.join(QStringLiteral(";  "));
+    return groups.isEmpty() ? sheet_text("no sends") : groups.join(QStringLiteral(";  "));
 }
 
 QString settings_line(const report::MixSheet& sheet) {
     QStringList parts;
     for (const std::string& setting : sheet.settings) parts.append(from(setting));
-    return parts.isEmpty() ? tr("polarity normal, no high-pass, no notches") : parts.join(QStringLiteral("; "));
+    return parts.isEmpty() ? sheet_text("polarity normal, no high-pass, no notches") : parts.join(QStringLiteral("; "));
 }
 
 bool has_faders(const Mix& mix) { return !mix.loudspeakers.empty() || !mix.graphic_eq.empty(); }

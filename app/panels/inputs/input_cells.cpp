@@ -9,9 +9,9 @@
 namespace howlmap::app {
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("Inputs", text); }
+QString input_text(const char* text) { return QCoreApplication::translate("Inputs", text); }
 QString from(const std::string& text) { return QString::fromStdString(text); }
-QString yes_no(bool value) { return value ? tr("yes") : QString(); }
+QString yes_no(bool value) { return value ? input_text("yes") : QString(); }
 
 QString read_flag(const QString& text, bool& flag) {
     const QString word = text.trimmed().toLower();
@@ -20,7 +20,7 @@ QString read_flag(const QString& text, bool& flag) {
     static const QStringList no{
         QString(),           QStringLiteral("no"),  QStringLiteral("n"), QStringLiteral("0"), QStringLiteral("false"),
         QStringLiteral("-"), QStringLiteral("nein")};
-    if (!yes.contains(word) && !no.contains(word)) return tr("\"%1\": expected yes or no").arg(text);
+    if (!yes.contains(word) && !no.contains(word)) return input_text("\"%1\": expected yes or no").arg(text);
     flag = yes.contains(word);
     return {};
 }
@@ -28,19 +28,20 @@ QString read_flag(const QString& text, bool& flag) {
 QString read_channel(const QString& text, int& channel) {
     bool ok = false;
     const int number = text.trimmed().toInt(&ok);
-    if (!ok || number < 1 || number > 9999) return tr("\"%1\": expected a channel number from 1 to 9999").arg(text);
+    if (!ok || number < 1 || number > 9999)
+        return input_text("\"%1\": expected a channel number from 1 to 9999").arg(text);
     channel = number;
     return {};
 }
 
 QString read_polarity(const QString& text, Polarity& polarity) {
     const QString word = text.trimmed().toLower();
-    if (word.isEmpty() || word == tr("normal").toLower())
+    if (word.isEmpty() || word == input_text("normal").toLower())
         polarity = Polarity::normal;
-    else if (word == tr("inverted").toLower())
+    else if (word == input_text("inverted").toLower())
         polarity = Polarity::inverted;
     else
-        return tr("\"%1\": expected normal or inverted").arg(text);
+        return input_text("\"%1\": expected normal or inverted").arg(text);
     return {};
 }
 
@@ -55,18 +56,18 @@ QString read_player(const Show& show, const QString& text, std::string& performe
             performer = candidate.id;
             return {};
         }
-    return tr("\"%1\": no player of this name on the plan").arg(text);
+    return input_text("\"%1\": no player of this name on the plan").arg(text);
 }
 
 /// The kinds of transducer that a cell can turn an input into; anything else is what the inspector is for.
 QString read_transducer(const QString& text, Input& input) {
     const QString word = text.trimmed().toLower();
     if (from(report::transducer_words(input)).toLower() == word) return {};
-    if (word == tr("line")) {
+    if (word == input_text("line")) {
         input.transducer = Line{};
         return {};
     }
-    if (word == tr("pickup")) {
+    if (word == input_text("pickup")) {
         if (!pickup_of(input)) input.transducer = Pickup{};
         return {};
     }
@@ -83,7 +84,7 @@ QString read_transducer(const QString& text, Input& input) {
         input.transducer = microphone;
         return {};
     }
-    return tr("\"%1\": expected line, pickup or a pattern such as cardioid").arg(text);
+    return input_text("\"%1\": expected line, pickup or a pattern such as cardioid").arg(text);
 }
 
 }  // namespace
@@ -107,7 +108,7 @@ QString input_cell(const Show& show, const Input& input, InputsModel::Column col
         case InputsModel::di:
             return yes_no(input.di);
         case InputsModel::polarity:
-            return input.polarity == Polarity::inverted ? tr("inverted") : tr("normal");
+            return input.polarity == Polarity::inverted ? input_text("inverted") : input_text("normal");
         case InputsModel::notes:
             return from(input.notes);
         case InputsModel::column_count:

@@ -17,7 +17,7 @@
 namespace howlmap::app {
 namespace {
 
-constexpr qint64 kMostBytes = 8 << 20;
+constexpr qint64 kMostCsvBytes = 8 << 20;
 
 DirectivityTable* table_of(Show& show, const std::string& id) {
     if (Loudspeaker* speaker = find_by_id(show.loudspeakers, id))
@@ -87,7 +87,7 @@ void MeasuredDirectivity::load() {
                                                       tr("Tables (*.csv *.txt *.tsv);;All files (*)"));
     if (name.isEmpty()) return;
     QFile file(name);
-    if (file.size() > kMostBytes || !file.open(QIODevice::ReadOnly))
+    if (file.size() > kMostCsvBytes || !file.open(QIODevice::ReadOnly))
         trouble_->setText(tr("%1 cannot be read").arg(name));
     else
         take(QString::fromUtf8(file.readAll()));

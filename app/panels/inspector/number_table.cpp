@@ -22,7 +22,7 @@
 namespace howlmap::app {
 namespace {
 
-constexpr qint64 kMostBytes = 4 << 20;
+constexpr qint64 kMostTableBytes = 4 << 20;
 constexpr int kRowsShown = 5;
 
 /// Fields of a line: by tabs or semicolons where there are any (numbers may then have decimal commas), else by commas
@@ -200,7 +200,7 @@ void NumberTable::load() {
         QFileDialog::getOpenFileName(this, tr("Load a table"), {}, tr("Tables (*.csv *.txt *.tsv);;All files (*)"));
     if (name.isEmpty()) return;
     QFile file(name);
-    if (!file.open(QIODevice::ReadOnly) || file.size() > kMostBytes) {
+    if (!file.open(QIODevice::ReadOnly) || file.size() > kMostTableBytes) {
         trouble_->setText(tr("%1 cannot be read").arg(name));
         trouble_->show();
         return;

@@ -18,7 +18,7 @@
 
 namespace howlmap::app {
 namespace {
-QString s(const char* text) { return QString::fromLatin1(text); }
+QString text_of(const char* text) { return QString::fromLatin1(text); }
 
 bool has_lines(const PlanView& view) { return !const_cast<PlanView&>(view).layers().loops().empty(); }
 }  // namespace
@@ -47,7 +47,7 @@ class TestLayers : public QObject {
 
 void TestLayers::a_feedback_map_appears_and_follows() {
     Stage_fixture f;
-    f.view.set_overlay({OverlayKind::feedback, s("m1"), {}, 0.85, {}});
+    f.view.set_overlay({OverlayKind::feedback, text_of("m1"), {}, 0.85, {}});
     MapService& maps = f.view.layers().maps();
     QTRY_VERIFY_WITH_TIMEOUT(maps.settled() && maps.picture(), 30000);
     const auto first = maps.picture();
@@ -55,8 +55,8 @@ void TestLayers::a_feedback_map_appears_and_follows() {
     QVERIFY(maps.trouble().isEmpty());
     // Outside the stage there is no colour.
     QCOMPARE(map_reading(*first->grid, {5.0, 3.0}), QString());
-    QVERIFY(map_reading(*first->grid, {0.0, 3.0}).contains(s("dB")));
-    f.document.edit(s("Move"), [](Show& show) { move_by(show, {"w1"}, {1.0, 1.0}); });
+    QVERIFY(map_reading(*first->grid, {0.0, 3.0}).contains(text_of("dB")));
+    f.document.edit(text_of("Move"), [](Show& show) { move_by(show, {"w1"}, {1.0, 1.0}); });
     QTRY_VERIFY_WITH_TIMEOUT(maps.settled(), 30000);
     QVERIFY(!(maps.picture()->grid->value == first->grid->value));
     f.view.set_overlay({});
@@ -65,7 +65,7 @@ void TestLayers::a_feedback_map_appears_and_follows() {
 
 void TestLayers::a_map_of_nothing_says_why() {
     Stage_fixture f;
-    f.view.set_overlay({OverlayKind::feedback, s("nobody"), {}, 0.85, {}});
+    f.view.set_overlay({OverlayKind::feedback, text_of("nobody"), {}, 0.85, {}});
     MapService& maps = f.view.layers().maps();
     QTRY_VERIFY_WITH_TIMEOUT(!maps.trouble().isEmpty(), 30000);
     QVERIFY(!maps.picture());
@@ -78,9 +78,9 @@ void TestLayers::the_map_has_the_numbers_of_a_map_from_scratch() {
                           [](float x, float y) { return x == y || (std::isnan(x) && std::isnan(y)); });
     };
     const std::pair<OverlayChoice, MapRequest> all[] = {
-        {{OverlayKind::feedback, s("m1"), {}, 0.85, {}}, {MapKind::feedback, "m1", {}}},
-        {{OverlayKind::loudspeaker, s("w1"), {}, 0.85, {}}, {MapKind::loudspeaker, "w1", {}}},
-        {{OverlayKind::level, s("mix"), 17, 0.85, {}}, {MapKind::level, "mix", {.band = 17}}},
+        {{OverlayKind::feedback, text_of("m1"), {}, 0.85, {}}, {MapKind::feedback, "m1", {}}},
+        {{OverlayKind::loudspeaker, text_of("w1"), {}, 0.85, {}}, {MapKind::loudspeaker, "w1", {}}},
+        {{OverlayKind::level, text_of("mix"), 17, 0.85, {}}, {MapKind::level, "mix", {.band = 17}}},
         {{OverlayKind::wash, {}, {}, 0.85, {}}, {MapKind::wash, "", {}}}};
     MapService& maps = f.view.layers().maps();
     for (const auto& [choice, request] : all) {
@@ -98,7 +98,7 @@ void TestLayers::the_map_has_the_numbers_of_a_map_from_scratch() {
 
 void TestLayers::the_reading_is_that_of_the_cell_under_the_pointer() {
     Stage_fixture f;
-    f.view.set_overlay({OverlayKind::feedback, s("m1"), {}, 0.85, {}});
+    f.view.set_overlay({OverlayKind::feedback, text_of("m1"), {}, 0.85, {}});
     MapService& maps = f.view.layers().maps();
     QTRY_VERIFY_WITH_TIMEOUT(maps.settled() && maps.picture(), 30000);
     QSignalSpy said(&f.view, &PlanView::pointer_reading);
@@ -117,10 +117,10 @@ void TestLayers::the_reading_is_that_of_the_cell_under_the_pointer() {
 void TestLayers::another_frequency_keeps_the_picture_until_its_own() {
     Stage_fixture f;
     MapService& maps = f.view.layers().maps();
-    f.view.set_overlay({OverlayKind::feedback, s("m1"), {}, 0.85, {}});
+    f.view.set_overlay({OverlayKind::feedback, text_of("m1"), {}, 0.85, {}});
     QTRY_VERIFY_WITH_TIMEOUT(maps.settled() && maps.picture(), 30000);
     const auto worst = maps.picture();
-    f.view.set_overlay({OverlayKind::feedback, s("m1"), {}, 0.85, 500.0});
+    f.view.set_overlay({OverlayKind::feedback, text_of("m1"), {}, 0.85, 500.0});
     QCOMPARE(maps.picture(), worst);
     QTRY_VERIFY_WITH_TIMEOUT(maps.settled() && maps.picture() != worst, 30000);
     const MapGrid& grid = *maps.picture()->grid;
@@ -132,9 +132,9 @@ void TestLayers::another_frequency_keeps_the_picture_until_its_own() {
 void TestLayers::a_drag_is_followed_by_the_last_place() {
     Stage_fixture f;
     MapService& maps = f.view.layers().maps();
-    f.view.set_overlay({OverlayKind::feedback, s("m1"), {}, 0.85, {}});
+    f.view.set_overlay({OverlayKind::feedback, text_of("m1"), {}, 0.85, {}});
     for (int i = 0; i < 20; ++i) {
-        f.document.edit(s("Move"), [](Show& show) { move_by(show, {"w1"}, {0.05, 0.0}); });
+        f.document.edit(text_of("Move"), [](Show& show) { move_by(show, {"w1"}, {0.05, 0.0}); });
         QCoreApplication::processEvents();
     }
     QTRY_VERIFY_WITH_TIMEOUT(maps.settled() && maps.picture(), 30000);
@@ -148,7 +148,7 @@ void TestLayers::a_drag_is_followed_by_the_last_place() {
 void TestLayers::frequency_and_opacity_are_chosen_in_the_bar() {
     Stage_fixture f;
     OverlayLook look(f.view, nullptr);
-    f.view.set_overlay({OverlayKind::feedback, s("m1"), {}, 0.85, {}});
+    f.view.set_overlay({OverlayKind::feedback, text_of("m1"), {}, 0.85, {}});
     auto* bands = look.findChild<QComboBox*>();
     QCOMPARE(bands->count(), 2 + kThirdOctaves);
     QCOMPARE(bands->currentIndex(), 0);  // worst of all
@@ -161,7 +161,7 @@ void TestLayers::frequency_and_opacity_are_chosen_in_the_bar() {
     Q_EMIT bands->activated(2 + 17);
     QCOMPARE(f.view.overlay().band, std::optional(17));
     QVERIFY(!f.view.overlay().hz);
-    f.view.set_overlay({OverlayKind::level, s("mix"), {}, 0.5, {}});
+    f.view.set_overlay({OverlayKind::level, text_of("mix"), {}, 0.5, {}});
     QCOMPARE(bands->count(), 1 + kThirdOctaves);
 }
 
@@ -171,10 +171,10 @@ void TestLayers::an_unstable_rest_says_so() {
     show.mixes.front().loudspeakers = {"w1", "w2"};
     show.mixes.front().sends.push_back({"m2", 130.0, {}});
     Stage_fixture f(show);
-    f.view.set_overlay({OverlayKind::feedback, s("m1"), {}, 0.85, {}});
+    f.view.set_overlay({OverlayKind::feedback, text_of("m1"), {}, 0.85, {}});
     MapService& maps = f.view.layers().maps();
     QTRY_VERIFY_WITH_TIMEOUT(maps.settled(), 30000);
-    QVERIFY2(maps.trouble().contains(s("rings already")), qPrintable(maps.trouble()));
+    QVERIFY2(maps.trouble().contains(text_of("rings already")), qPrintable(maps.trouble()));
     QVERIFY(!maps.picture() || maps.picture()->image.isNull());
 }
 
@@ -210,7 +210,7 @@ void TestLayers::lobes_of_the_selection_with_nulls() {
     Show show = small_stage();
     std::get<Microphone>(show.inputs.front().transducer).pattern = PatternName::supercardioid;
     Stage_fixture f(show);
-    f.selection.set({s("m1")});
+    f.selection.set({text_of("m1")});
     const LobeItem& item = f.view.layers().lobes();
     QCOMPARE(item.lobes().size(), std::size_t{1});
     const Lobe& lobe = item.lobes().front();
@@ -220,7 +220,7 @@ void TestLayers::lobes_of_the_selection_with_nulls() {
         const double yaw = degrees(std::atan2(away.x, -away.y));
         QVERIFY2(std::abs(std::abs(turn_degrees(180.0, yaw)) - 126.0) <= 2.0, qPrintable(QString::number(yaw)));
     }
-    f.selection.set({s("p1")});
+    f.selection.set({text_of("p1")});
     QVERIFY(item.lobes().empty());
 }
 
@@ -230,7 +230,7 @@ void TestLayers::a_ghost_shows_only_what_moves() {
     move_by(ghost, {"w1"}, {0.5, 0.0});
     f.view.set_ghost(ghost);
     QCOMPARE(f.view.layers().ghost().looks().size(), std::size_t{1});
-    QCOMPARE(f.view.layers().ghost().looks().front().id, s("w1"));
+    QCOMPARE(f.view.layers().ghost().looks().front().id, text_of("w1"));
     f.view.set_ghost(std::nullopt);
     QVERIFY(f.view.layers().ghost().looks().empty());
 }
@@ -271,23 +271,24 @@ void TestLayers::snapping_pulls_to_lines() {
     QVERIFY(!grid.guide_x && !grid.guide_y);
 }
 
-/// Source: 343.2 m/s at 20 degrees (ISO 9613-1): 3.432 m take 10 ms and hold ten waves of 1 kHz.
+/// Source: 343.2 m/text_of at 20 degrees (ISO 9613-1): 3.432 m take 10 ms and hold ten waves of 1 kHz.
 void TestLayers::figures_of_the_measuring_tool() {
     QLocale::setDefault(QLocale::c());
     const Show show = small_stage();
     const QString text = measure_text(show, {0, 0, 0}, {3.432, 0, 0}, 1000.0);
-    QVERIFY2(text.contains(s("3.43 m")) && text.contains(s("10.0 ms")) && text.contains(s("10.0 waves")) &&
-                 text.contains(s("90")),
+    QVERIFY2(text.contains(text_of("3.43 m")) && text.contains(text_of("10.0 ms")) &&
+                 text.contains(text_of("10.0 waves")) && text.contains(text_of("90")),
              qPrintable(text));
     const QString pair = pair_text(show, "w1", "m1");
-    QVERIFY2(pair.startsWith(s("Wedge w1 to Voice m1: 2.00 m")) && pair.contains(s("axis")), qPrintable(pair));
+    QVERIFY2(pair.startsWith(text_of("Wedge w1 to Voice m1: 2.00 m")) && pair.contains(text_of("axis")),
+             qPrintable(pair));
     QCOMPARE(pair_text(show, "w1", "nobody"), QString());
 }
 
 void TestLayers::nothing_in_view_stays_from_another_show() {
     Stage_fixture f;
-    f.selection.set({s("w1")});
-    f.view.set_overlay({OverlayKind::feedback, s("m1"), {}, 0.85, {}});
+    f.selection.set({text_of("w1")});
+    f.view.set_overlay({OverlayKind::feedback, text_of("m1"), {}, 0.85, {}});
     f.document.replace(Show{}, {}, false);
     QCoreApplication::processEvents();
     QVERIFY(f.selection.ids().isEmpty());

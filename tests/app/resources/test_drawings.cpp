@@ -10,7 +10,9 @@
 
 namespace {
 
-QDir folder(const char* name) { return QDir(QStringLiteral(HOWLMAP_SOURCE_DIR "/resources/") + QLatin1String(name)); }
+QDir folder_of_drawings(const char* name) {
+    return QDir(QStringLiteral(HOWLMAP_SOURCE_DIR "/resources/") + QLatin1String(name));
+}
 
 QByteArray content(const QString& path) {
     QFile file(path);
@@ -27,8 +29,8 @@ QStringList values_of(const QByteArray& svg, const char* attribute) {
 
 void add_rows(const char* name) {
     QTest::addColumn<QString>("path");
-    for (const QString& file : folder(name).entryList({QStringLiteral("*.svg")}))
-        QTest::newRow(qPrintable(file)) << folder(name).filePath(file);
+    for (const QString& file : folder_of_drawings(name).entryList({QStringLiteral("*.svg")}))
+        QTest::newRow(qPrintable(file)) << folder_of_drawings(name).filePath(file);
 }
 
 }  // namespace

@@ -8,12 +8,14 @@
 
 namespace {
 
-QDir folder(const QString& language) { return QDir(QStringLiteral(HOWLMAP_SOURCE_DIR "/resources/help/") + language); }
+QDir folder_of_help(const QString& language) {
+    return QDir(QStringLiteral(HOWLMAP_SOURCE_DIR "/resources/help/") + language);
+}
 
-QStringList pages(const QString& language) { return folder(language).entryList({QStringLiteral("*.html")}); }
+QStringList pages(const QString& language) { return folder_of_help(language).entryList({QStringLiteral("*.html")}); }
 
 QStringList found(const QString& language, const QString& page, const char* pattern) {
-    QFile file(folder(language).filePath(page));
+    QFile file(folder_of_help(language).filePath(page));
     if (!file.open(QIODevice::ReadOnly)) return {};
     QStringList all;
     const QRegularExpression expression(QString::fromLatin1(pattern));

@@ -8,7 +8,7 @@ using namespace howlmap;
 
 class AirTest : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void finite_and_not_negative_in_the_whole_range_of_a_file() {
         for (const double temperature : {-30.0, 0.0, 60.0})
             for (const double humidity : {0.0, 1.0, 100.0})

@@ -27,7 +27,7 @@ Show two_wedges() {
 
 class Analysis : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void verdicts() {
         QCOMPARE(verdict_of(-0.1, 6.0), Verdict::rings);
         QCOMPARE(verdict_of(0.0, 6.0), Verdict::tight);

@@ -58,7 +58,7 @@ double strongest_hz(const Show& show) {
 
 class RingOutTest : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void a_cut_levels_with_the_next_and_half_a_decibel_less_does_not_data() {
         QTest::addColumn<int>("with");
         QTest::newRow("band") << static_cast<int>(CutWith::graphic_band);

@@ -11,7 +11,7 @@ using namespace howlmap::test;
 
 class ConvolutionTest : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     // Against the plain sum, with responses that reach into every level of partitions.
     void likeThePlainSum_data() {
         QTest::addColumn<int>("block");

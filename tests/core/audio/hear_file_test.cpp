@@ -40,7 +40,7 @@ std::vector<float> tone(double hz, double rate, double seconds) {
 
 class HearFileTest : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void writesWhatItSays() {
         QTemporaryDir dir;
         const std::filesystem::path path = dir.filePath(QStringLiteral("out.wav")).toStdString();

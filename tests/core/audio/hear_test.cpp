@@ -159,7 +159,7 @@ double level_between(const std::vector<float>& sound, double rate, double from, 
 
 class HearTest : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void agreesWithTheAnalysis_data() {
         QTest::addColumn<QString>("name");
         QTest::addColumn<double>("beyond");

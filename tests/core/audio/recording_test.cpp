@@ -45,7 +45,7 @@ Sound howl(double rate) {
 
 class RecordingTest : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void roundTrip() {
         QTemporaryDir dir;
         Sound sound;

@@ -68,7 +68,7 @@ bool right(const Howl& howl, double hz) { return std::abs(howl.hz - hz) <= std::
 
 class RingTest : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void detectionInMusic() {
         std::atomic<int> found = 0;
         tbb::parallel_for(0, kRecordings, [&](int i) {

@@ -34,7 +34,7 @@ Show two_singers() {
 
 class SuspectsTest : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void aRingOfTheDrawingIsFoundFirst() {
         const Show show = two_singers();
         const Stability stability = stability_of(show, true);

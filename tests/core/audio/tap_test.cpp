@@ -54,7 +54,7 @@ const std::vector<Known> kBass = {{62, 15, 0}, {98, 22, -3}, {150, 25, -10}};
 
 class TapTest : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void onsets() {
         const Sound sound = tapped(kViolin, kTimes, 48000, -90, 1);
         const auto taps = find_taps(sound, 48000);

@@ -87,7 +87,7 @@ const CureReport& found_cures() {
 
 class FindCures : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void plan_reaches_its_target() {
         const Plan& plan = found_cures().plan;
         QVERIFY(*found_cures().before.margin_p05_db < found_cures().target_db);

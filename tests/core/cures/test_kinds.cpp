@@ -36,7 +36,7 @@ void add_bump(Show& show, double hz, double db) {
 
 class Kinds : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void guard_in_free_air() {
         // 20 log10(source level / send level * distance) for one omni pair: what PAG without its 6 dB says (Ballou, ch.
         // 34).

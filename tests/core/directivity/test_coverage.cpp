@@ -16,7 +16,7 @@ double db(const Directivity& directivity, double off_axis_deg, double turn_deg, 
 
 class CoverageModel : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void six_decibels_down_at_the_nominal_angles() {
         const Coverage cabinet{90.0, 60.0, 0.5, 0.35, 24.0, {}};
         QVERIFY(std::abs(db(cabinet, 45.0, 0.0, 8000.0) + 6.0) < 1e-9);
@@ -87,7 +87,7 @@ HOWLMAP_TEST(CoverageModel)
 
 class Tables : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void linear_in_angle_and_in_decibels_over_log_frequency() {
         const DirectivityTable table{{0.0, 90.0, 180.0}, {100.0, 1000.0}, {{0.0, -2.0, -4.0}, {0.0, -10.0, -30.0}}, {}};
         QVERIFY(std::abs(db(table, 45.0, 0.0, 1000.0) + 5.0) < 1e-9);

@@ -53,7 +53,7 @@ std::string sample_with_corners(const char* pointer, int corners) {
 
 class TestLimits : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void numbers_data() {
         QTest::addColumn<QString>("pointer");
         QTest::addColumn<double>("low");

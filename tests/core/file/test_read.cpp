@@ -37,7 +37,7 @@ int mark_objects(Json& value) {
 
 class TestRead : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void theLeastShowHasTheDocumentedDefaults() {
         const Show show = read(least().dump());
         Show expected;

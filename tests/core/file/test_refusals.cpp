@@ -348,7 +348,7 @@ List all() {
 
 class TestRefusals : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void everyMalformedFileIsRefusedWithItsPlace() {
         std::map<std::string, int> classes;
         std::vector<double> times;

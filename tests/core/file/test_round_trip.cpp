@@ -35,7 +35,7 @@ int lines_apart(const std::string& a, const std::string& b) {
 
 class TestRoundTrip : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void randomShowsComeBackAsTheyWere() {
         for (std::uint64_t seed = 0; seed < 10'000; ++seed) {
             const Show show = random_show(seed);

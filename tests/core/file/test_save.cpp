@@ -69,7 +69,7 @@ struct Folder {
 
 class TestSave : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void aNewFileIsWritten() {
         Folder in;
         QVERIFY(save_atomically(in.file, "hello"));

@@ -18,9 +18,9 @@ using namespace howlmap;
 namespace fs = std::filesystem;
 
 namespace {
-std::string bytes_of(const fs::path& path) { return read_whole_file(path, 64u << 20).value_or("(not readable)"); }
+std::string bytes_on_disk(const fs::path& path) { return read_whole_file(path, 64u << 20).value_or("(not readable)"); }
 
-int entries(const fs::path& folder) {
+int entries_of(const fs::path& folder) {
     return static_cast<int>(std::distance(fs::directory_iterator(folder), fs::directory_iterator()));
 }
 
@@ -49,7 +49,7 @@ void fill(const fs::path& folder, std::size_t leave) {
 
 class TestSaveUnderStress : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void aKilledSaveLosesNothing_data() {
         QTest::addColumn<int>("size");
         QTest::newRow("10 kB") << 10'000;
@@ -71,11 +71,11 @@ class TestSaveUnderStress : public QObject {
             ::usleep(static_cast<useconds_t>(random.whole(500, 30'000)));
             ::kill(child, SIGKILL);
             ::waitpid(child, nullptr, 0);
-            const std::string now = bytes_of(file);
+            const std::string now = bytes_on_disk(file);
             QVERIFY2(now == first || now == second, "lost or mixed");
         }
         sweep_strays(file);
-        QCOMPARE(entries(folder), 1);
+        QCOMPARE(entries_of(folder), 1);
     }
 
     void aFullDiskLosesNothing() {
@@ -95,8 +95,8 @@ class TestSaveUnderStress : public QObject {
                     ++refused;
                     QVERIFY2(saved.error().find("the disk is full") != std::string::npos, saved.error().c_str());
                 }
-                QCOMPARE(bytes_of(file), saved ? after : before);
-                QCOMPARE(entries(disk.path), 2);
+                QCOMPARE(bytes_on_disk(file), saved ? after : before);
+                QCOMPARE(entries_of(disk.path), 2);
             }
         }
         QVERIFY(cases >= 70);
@@ -112,7 +112,7 @@ class TestSaveUnderStress : public QObject {
         const auto saved = save_atomically(file, "new");
         QVERIFY(!saved);
         QVERIFY2(saved.error().find("the disk is read-only") != std::string::npos, saved.error().c_str());
-        QCOMPARE(bytes_of(file), std::string("old"));
+        QCOMPARE(bytes_on_disk(file), std::string("old"));
     }
 };
 

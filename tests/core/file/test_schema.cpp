@@ -54,7 +54,7 @@ class TestSchema : public QObject {
     Q_OBJECT
     SchemaJudge judge_;
 
-  private slots:
+  private Q_SLOTS:
     void whatIsWrittenIsValid() {
         for (std::uint64_t seed = 0; seed < 1000; ++seed) {
             const std::string complaint = judge_.complaint(nlohmann::json::parse(write_show(random_show(seed))));

@@ -12,7 +12,7 @@ const Outline kL{{0, 0}, {4, 0}, {4, 2}, {2, 2}, {2, 5}, {0, 5}};  // 4 x 2 and 
 
 class TestPolygon : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void areasByHand() {
         QCOMPARE(area_of(kL), 14.0);
         QCOMPARE(area_of(Outline(kL.rbegin(), kL.rend())), 14.0);

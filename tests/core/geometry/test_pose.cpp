@@ -16,7 +16,7 @@ const double kHalf = std::sqrt(0.5);
 // Directions worked out by hand from the axes: +x stage left, +y upstage, +z up.
 class TestPose : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void framesByHand() {
         const Frame audience = frame_of({0, 0, 0});  // facing the house, stage right is on the right hand
         QVERIFY(near(audience.forward, {0, -1, 0}) && near(audience.right, {-1, 0, 0}) && near(audience.up, {0, 0, 1}));

@@ -25,7 +25,7 @@ double air_db(const Show& show, double metres) { return AirAbsorption(show.air).
 
 class Ears : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void inverse_square() {
         for (double metres : {0.5, 1.0, 2.0, 4.0}) {
             Show show = one_player();

@@ -28,7 +28,7 @@ Show with_backline(Show show, double dba) {
 
 class Sends : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void wished_level_for_one() {
         const auto solution = solve_sends(one_player(), {{"ann", WishKind::own_level, 97.0}});
         QVERIFY(solution.all_met());

@@ -13,7 +13,7 @@ using namespace howlmap::test;
 
 class Draws : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void first_numbers_of_seed_1() {
         const DrawNumbers numbers(1, 0);
         QVERIFY(std::abs(numbers.unit(1) - 0.36818951565) < 1e-11);

@@ -11,7 +11,7 @@ using namespace howlmap;
 
 class Filters : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void butterworth_magnitudes_of_every_order() {
         for (int order = 1; order <= 8; ++order) {
             Filter high, low;

@@ -39,7 +39,7 @@ std::string heard_input(const Show& show) {
 
 class Engine : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void same_numbers_as_from_scratch_while_things_move() {
         for (const std::uint64_t seed : {3, 7, 11}) {
             Show show = quiet(seed);

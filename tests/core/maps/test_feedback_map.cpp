@@ -74,7 +74,7 @@ const Performer* listener_for(const Show& show, const Loudspeaker& loudspeaker) 
 
 class FeedbackMap : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void agrees_with_the_obvious_way_at_every_cell() {
         int cells = 0, unstable = 0;
         double worst = 0.0;
@@ -204,7 +204,7 @@ class FeedbackMap : public QObject {
 
 class LoudspeakerMap : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void agrees_with_the_obvious_way_at_every_cell() {
         int cells = 0;
         double worst = 0.0;

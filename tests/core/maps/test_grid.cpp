@@ -26,7 +26,7 @@ MapGrid grid_of(const Show& show, double step) {
 
 class Grid : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void cells_lie_at_whole_multiples_and_edges_count() {
         const MapGrid grid = grid_of(on({{-0.15, 0.0}, {0.15, 0.0}, {0.15, 0.1}, {-0.15, 0.1}}), 0.05);
         QCOMPARE(grid.columns, 7);

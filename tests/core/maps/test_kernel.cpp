@@ -114,7 +114,7 @@ double worst_error(const Swept& swept, std::uint64_t seed) {
 
 class Kernel : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void agrees_with_a_double_loop_on_the_same_frequencies() {
         Coverage wide, narrow;
         narrow.horizontal_deg = 60.0;

@@ -32,7 +32,7 @@ double largest_error(const MapGrid& grid, std::uint64_t seed, Obvious obvious) {
 
 class LevelMap : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void agrees_with_the_ears() {
         double worst = 0.0;
         int maps = 0;
@@ -77,7 +77,7 @@ class LevelMap : public QObject {
 
 class WashMap : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void agrees_with_the_house_figures() {
         double worst = 0.0;
         int maps = 0;

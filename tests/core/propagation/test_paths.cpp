@@ -33,7 +33,7 @@ Surfaces six_walls() {
 
 class Paths : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void lengths_and_directions_of_images() {
         const Vec3 source{1.0, 2.0, 0.5}, receiver{-2.0, 3.0, 1.5};
         const auto paths = paths_between(source, receiver, planes_of(six_walls()));

@@ -8,7 +8,7 @@ using namespace howlmap;
 
 class AudioReportTest : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void ring() {
         const RingFindings findings{3725.0, {{1262.0, 3723.4, 3724.9, 41.5, -8.25}, {98.2, 1.0, 2.0, 0.0, -20.0}}};
         const SuspectLists suspects{{{"m", "w", 1250.0, 2.25}}, {}};

@@ -56,7 +56,7 @@ Show after(Show show, const Change& change) {
 
 class TestChange : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void applyingADifferenceGivesTheOtherShow() {
         QVERIFY(rc::check([](std::uint64_t seed) {
             const Show before = *random_shows(), then = reworked(before, seed);

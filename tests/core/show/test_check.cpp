@@ -53,7 +53,7 @@ void verify_only(const Show& show, const Finding& expected) {
 
 class TestCheck : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void aSoundShowHasNone() { QCOMPARE(texts(two_players()), std::vector<std::string>{}); }
 
     void outsideTheOutline() {

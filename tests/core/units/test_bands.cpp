@@ -36,7 +36,7 @@ const Band kThirds[] = {
 
 class TestBands : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void thirdOctaves() {
         QCOMPARE(std::size(kThirds), static_cast<std::size_t>(kThirdOctaves));
         for (int band = 0; band < kThirdOctaves; ++band) {

@@ -13,8 +13,9 @@
 namespace fs = std::filesystem;
 
 namespace {
-const std::vector<std::string> kOrder{"units", "geometry",  "show", "file",  "air",   "directivity", "propagation",
-                                      "loop",  "listening", "maps", "cures", "audio", "report",      "analysis",    "lesson"};
+const std::vector<std::string> kOrder{"units",       "geometry",    "show",   "file",      "air",
+                                      "directivity", "propagation", "loop",   "listening", "maps",
+                                      "cures",       "audio",       "report", "analysis",  "lesson"};
 // Headers of plain result values, which the folders before them in the list may name.
 const std::vector<std::string> kPlainValues{"core/analysis/analysis.h"};
 const fs::path kSource = HOWLMAP_SOURCE_DIR;
@@ -56,7 +57,7 @@ std::string folder_of(const std::string& path) {
 
 class TestFolders : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void everyFolderIsInTheList() {
         for (const auto& entry : fs::directory_iterator(kSource / "core"))
             if (entry.is_directory())

@@ -43,7 +43,7 @@ const Known kNotes[] = {
 
 class TestNotes : public QObject {
     Q_OBJECT
-  private slots:
+  private Q_SLOTS:
     void frequenciesAndNames() {
         for (const Known& known : kNotes) {
             QVERIFY(std::abs(semitone_hz(known.semitone) / known.hz - 1.0) < 5e-6);
