@@ -4,10 +4,13 @@
 #include <algorithm>
 #include <utility>
 
+#include "app/settings/cure_choices.h"
+
 namespace howlmap::app {
 namespace {
 constexpr int kCuresSettleMs = 400;
-}
+constexpr quint64 kNone = ~quint64{0};  // a revision that no document has
+}  // namespace
 
 CureService::CureService(Document& document, AnalysisService& analysis, QObject* parent)
     : QObject(parent), document_(document), analysis_(analysis) {
@@ -34,6 +37,12 @@ void CureService::edited() {
     Q_EMIT changed();
 }
 
+void CureService::look_again() {
+    revision_ = kNone;
+    edited();
+    want();
+}
+
 /// The margin to count on comes first: the search starts when that is known.
 void CureService::want() {
     if (wanted_ && analysis_.counted() && !fresh() && !document_.in_gesture()) settle_.start();
@@ -43,13 +52,15 @@ void CureService::start() {
     revision_ = document_.revision();
     cures_.clear();
     Q_EMIT changed();
-    worker_.restart([this, show = document_.show(), revision = revision_](const Job& job) -> Worker::Deliver {
+    CureOptions options;
+    options.weights = CureChoices::load().for_search();
+    worker_.restart([this, options, show = document_.show(), revision = revision_](const Job& job) -> Worker::Deliver {
         const auto found = [&](const Cure& cure) {
             QMetaObject::invokeMethod(
                 this, [this, revision, one = std::make_shared<const Cure>(cure)] { add(revision, one); },
                 Qt::QueuedConnection);
         };
-        auto report = find_cures(show, {}, job, found);
+        auto report = find_cures(show, options, job, found);
         if (!report) return {};
         return [this, revision, whole = std::make_shared<const CureReport>(std::move(*report))] {
             finish(revision, whole);

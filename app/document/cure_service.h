@@ -21,6 +21,9 @@ class CureService : public QObject {
     /// Whether anybody looks; nothing is computed otherwise.
     void set_wanted(bool wanted);
 
+    /// Starts anew: what the person can do has changed.
+    void look_again();
+
     /// Best first; they stay after an edit until better ones are there, see fresh().
     const std::vector<std::shared_ptr<const Cure>>& cures() const { return cures_; }
     /// Target, margins before and the plan: null while the search runs.

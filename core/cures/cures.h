@@ -80,8 +80,8 @@ struct Cure {
     double score = 0.0;                     ///< dB to count on per unit of trouble and tone; the ranking
 };
 
-/// What a cure costs besides tone, in units of "as much trouble as 1 dB of tone" (common practice, no source).
-/// Editable.
+/// What a cure costs besides tone, in units of "as much trouble as 1 dB of tone" (common practice, no source), >= 0.
+/// Editable. An infinite trouble for a kind: it cannot be done here, so it is neither offered nor planned.
 struct TroubleWeights {
     double tone_per_db = 1.0;
     double aim_microphone = 0.3, move_microphone = 0.8, closer_to_source = 0.4, change_pattern = 1.0;
@@ -93,6 +93,8 @@ struct TroubleWeights {
     double per_send = 0.05;    ///< for each send that has to be set again
     double per_lost_db = 1.0;  ///< for each dB that a listener loses or gains
     double of(CureKind kind) const;
+    bool offers(CureKind kind) const;
+    void set(CureKind kind, double trouble);
 };
 
 struct CureOptions {

@@ -85,7 +85,7 @@ class Planner {
         tbb::parallel_for(std::size_t{0}, sets_.size(), [&](std::size_t i) {
             if (!now_.job.cancelled()) weigh(sets_[i]);
         });
-        finish_with_bands();
+        if (options_.weights.offers(CureKind::graphic_bands)) finish_with_bands();
         if (now_.job.cancelled()) return std::nullopt;
         for (std::size_t tried = 0; tried < kMostSetsScreened && !now_.job.cancelled(); ++tried) {
             const auto next = cheapest_open();
@@ -200,7 +200,13 @@ class Planner {
         auto plan = steps_of(chosen);
         if (!plan) return plan;
         const double short_db = target_ - plan->after.margin_p05_db.value_or(kNoLoopDb);
-        if (short_db > 0.0) add_turn_down(*plan, short_db);
+        if (short_db > 0.0 && options_.weights.offers(CureKind::turn_down))
+            add_turn_down(*plan, short_db);
+        else if (short_db > 0.0)
+            plan->reason = words(
+                "No sequence that was found reaches {:.1f} dB at equal loudness, and turning down is ruled out: {:.1f} "
+                "dB are missing.",
+                target_, short_db);
         if (now_.job.cancelled()) return std::nullopt;
         return plan;
     }

@@ -51,7 +51,7 @@ Proposals propose(const Situation& now, const TroubleWeights& weights) {
     Proposals all;
     for (Proposals& some : found)
         for (Candidate& one : some)
-            if (one.guessed_gain_db >= kLeastScreenedGainDb) all.push_back(std::move(one));
+            if (weights.offers(one.kind) && one.guessed_gain_db >= kLeastScreenedGainDb) all.push_back(std::move(one));
     const auto worth = [&](const Candidate& one) {
         return std::min(one.guessed_gain_db, now.needed_db + 1.0) /
                (weights.of(one.kind) + weights.per_metre * one.movement_m + 0.3);

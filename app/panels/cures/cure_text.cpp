@@ -60,13 +60,15 @@ QString row(const QString& what, const QString& before, const QString& after) {
 
 }  // namespace
 
+QString kind_text(CureKind kind) { return text(kind_name(kind)); }
+
 QString gain_or_dash(std::optional<double> db) { return db ? gain_text(*db) : QStringLiteral("–"); }
 
 QString cure_title(const Show& show, const Cure& cure) {
     if (cure.kind == CureKind::move_microphone && cure.objects.size() > 1)  // a pickup goes where its player goes
         return QStringLiteral("%1: %2").arg(text(QT_TRANSLATE_NOOP("cures", "Stand elsewhere")),
                                             name_text(show, cure.objects.back()));
-    const QString kind = text(kind_name(cure.kind));
+    const QString kind = kind_text(cure.kind);
     return cure.objects.empty() ? kind : QStringLiteral("%1: %2").arg(kind, name_text(show, cure.objects.front()));
 }
 

@@ -6,6 +6,8 @@
 
 namespace howlmap::app {
 
+/// "Aim the microphone".
+QString kind_text(CureKind kind);
 /// "Aim microphone: Tessa voice".
 QString cure_title(const Show& show, const Cure& cure);
 /// What to do, what it buys, what it loses, what to mind. Rich text.

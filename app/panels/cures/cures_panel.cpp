@@ -14,6 +14,7 @@
 #include "app/panels/common/card.h"
 #include "app/panels/cures/cure_model.h"
 #include "app/panels/cures/cure_text.h"
+#include "app/panels/cures/kinds_dialog.h"
 #include "app/settings/figures.h"
 
 namespace howlmap::app {
@@ -48,7 +49,7 @@ CuresPanel::CuresPanel(const Workspace& workspace, QWidget* parent)
     column->addWidget(empty_);
     column->addWidget(list_, 1);
     column->addWidget(detail_);
-    column->addWidget(buttons_ = build_buttons());
+    column->addWidget(build_buttons());
     column->addWidget(plan_);
     column->addStretch(0);  // keeps the words at the top while there is no list
     setFocusProxy(list_);
@@ -100,6 +101,9 @@ QWidget* CuresPanel::build_buttons() {
     why_->setCheckable(true);
     apply_plan_ = add(tr("Apply &plan"), tr("Makes all changes of the plan, in order; one step that can be undone."),
                       "apply_plan");
+    QPushButton* kinds =
+        add(tr("&Kinds"), tr("Which kinds of cure can be had here, and how much trouble each is."), "cure_kinds");
+    connect(kinds, &QPushButton::clicked, this, &CuresPanel::ask_kinds);
     connect(apply_, &QPushButton::clicked, this, &CuresPanel::apply);
     connect(why_, &QPushButton::toggled, this, &CuresPanel::refresh_detail);
     connect(apply_plan_, &QPushButton::clicked, this, &CuresPanel::apply_plan);
@@ -127,7 +131,7 @@ void CuresPanel::refresh() {
     const bool any = model_->rowCount() > 0;
     if (any) list_->setCurrentIndex(model_->index(std::max(0, model_->row_of(current_))));
     list_->setVisible(any);
-    buttons_->setVisible(any || service_.report());
+    for (QWidget* button : {apply_, why_, apply_plan_}) button->setVisible(any || service_.report());
     list_->setEnabled(service_.fresh());
     const bool searching = service_.busy() && !service_.report();
     progress_->setRange(0, 100);
@@ -188,6 +192,11 @@ void CuresPanel::apply() {
     work_.document.edit(title, [&](Show& show) { show = cure->after; });
     work_.say(tr("Applied: %1").arg(qstr(cure->instruction)));
     work_.spotlight.set_preview({});
+}
+
+void CuresPanel::ask_kinds() {
+    KindsDialog dialog(this);
+    if (dialog.exec() == QDialog::Accepted) service_.look_again();
 }
 
 void CuresPanel::apply_plan() {

@@ -36,6 +36,7 @@ class CuresPanel : public QWidget {
     void preview(const QModelIndex& index);
     void apply();
     void apply_plan();
+    void ask_kinds();
 
     Workspace work_;
     CureService service_;
@@ -44,7 +45,6 @@ class CuresPanel : public QWidget {
     QLabel *empty_, *detail_, *plan_;
     QPushButton *apply_, *why_, *apply_plan_;
     QProgressBar* progress_;
-    QWidget* buttons_ = nullptr;
     std::string current_;  ///< id of the cure that is looked at
 };
 

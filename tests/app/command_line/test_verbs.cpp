@@ -3,6 +3,7 @@
 #include <QJsonObject>
 #include <QProcess>
 #include <QTemporaryDir>
+#include <cmath>
 #include <sstream>
 
 #include "app/command_line/run.h"
@@ -59,6 +60,35 @@ class TestVerbs : public QObject {
             QCOMPARE(help.status, 0);
             QVERIFY2(help.out.contains(QStringLiteral("--json")), verb.name);
         }
+    }
+    void whatCuresPromiseCheckConfirms() {
+        const QTemporaryDir folder;
+        const QString better = folder.filePath(QStringLiteral("better.howlmap"));
+        const Ran cures = run_here({QStringLiteral("cures"), example("fiddle-and-wedge"), QStringLiteral("--json"),
+                                    QStringLiteral("--apply"), better});
+        QCOMPARE(cures.status, 0);
+        const QJsonObject promised =
+            QJsonDocument::fromJson(cures.out.toUtf8())[QStringLiteral("plan")][QStringLiteral("after")].toObject();
+        const Ran check = run_here({QStringLiteral("check"), better, QStringLiteral("--json")});
+        const QJsonDocument found = QJsonDocument::fromJson(check.out.toUtf8());
+        const auto differ = [](const QJsonValue& a, const QJsonValue& b) {
+            return std::abs(a.toDouble(-1e9) - b.toDouble(1e9));
+        };
+        QVERIFY(differ(found[QStringLiteral("margin_db")], promised[QStringLiteral("margin_db")]) < 0.05);
+        QVERIFY(differ(found[QStringLiteral("tolerance")][QStringLiteral("margin_p05_db")],
+                       promised[QStringLiteral("margin_p05_db")]) < 0.05);
+    }
+    void curesWithoutWhatCannotBeHad() {
+        const Ran ran = run_here({QStringLiteral("cures"), example("fiddle-and-wedge"), QStringLiteral("--json"),
+                                  QStringLiteral("--without"), QStringLiteral("in_ears,change_pattern")});
+        QCOMPARE(ran.status, 0);
+        QVERIFY(ran.out.contains(QStringLiteral("\"kind\"")));
+        QVERIFY(!ran.out.contains(QStringLiteral("\"in_ears\"")));
+        const Ran wrong = run_here({QStringLiteral("cures"), example("fiddle-and-wedge"), QStringLiteral("--without"),
+                                    QStringLiteral("magic")});
+        QVERIFY(wrong.status > 1);
+        QVERIFY2(wrong.err.contains(QStringLiteral("\"magic\"")) && wrong.err.contains(QStringLiteral("in_ears")),
+                 qPrintable(wrong.err));
     }
     void badUsageIsRefused_data() {
         QTest::addColumn<QStringList>("arguments");

@@ -2,6 +2,7 @@
 // Ranking, plan and what is promised: every figure is compared with a full analysis of the show that comes out.
 #include <cmath>
 #include <filesystem>
+#include <limits>
 #include <nlohmann/json.hpp>
 #include <set>
 
@@ -249,6 +250,26 @@ class FindCures : public QObject {
         for (const Cure& cure : made->cures)
             if (cure.kind == CureKind::aim_microphone || cure.kind == CureKind::closer_to_source)
                 QVERIFY2(cure.objects[0] == "voice b", cure.id.c_str());
+    }
+    void what_is_ruled_out_is_neither_offered_nor_planned() {
+        CureOptions options;
+        const std::set<CureKind> out = {CureKind::aim_microphone, CureKind::change_pattern, CureKind::graphic_bands,
+                                        CureKind::turn_down, CureKind::in_ears};
+        for (const CureKind kind : out) options.weights.set(kind, std::numeric_limits<double>::infinity());
+        const auto made = find_cures(two_singers(), options);
+        QVERIFY(!made->cures.empty());
+        for (const Cure& cure : made->cures) QVERIFY2(!out.contains(cure.kind), cure.id.c_str());
+        for (const Cure& step : made->plan.steps) QVERIFY2(!out.contains(step.kind), step.id.c_str());
+        QVERIFY(made->plan.reaches_target || !made->plan.reason.empty());
+    }
+    void trouble_decides_the_order() {
+        // The cure that came first costs ten times as much as any other: another comes first.
+        CureOptions options;
+        options.plan = false;
+        const CureKind first = found_cures().cures[0].kind;
+        options.weights.set(first, 10.0);
+        QCOMPARE(options.weights.of(first), 10.0);
+        QVERIFY(find_cures(two_singers(), options)->cures[0].kind != first);
     }
     void levels_kept_for_two_listeners_of_a_mix() {
         Show show = two_singers();

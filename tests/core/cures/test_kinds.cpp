@@ -8,6 +8,7 @@
 #include "core/cures/judge.h"
 #include "core/cures/source.h"
 #include "core/cures/words.h"
+#include "core/listening/listening.h"
 #include "core/loop/stability.h"
 #include "tests/core/cures/free_air.h"
 #include "tests/support/registry.h"
@@ -117,6 +118,43 @@ class Kinds : public QObject {
         QVERIFY(std::abs(*before.margin_hz / wave_hz - 1.0) < 0.01);
         QVERIFY(std::abs(*after.margin_hz / wave_hz - 0.5) < 0.01);
         QVERIFY(mix_polarity(s.now, 0).empty());  // a mix of one input: the same thing
+    }
+    void polarity_of_a_mix_of_several_inputs() {
+        Show show = single_loop();
+        Input line;
+        line.id = line.name = "keys";
+        line.channel = 2;
+        line.transducer = Line{};
+        line.has_position = false;
+        show.inputs.push_back(line);  // no loop of its own: the rings move as those of the one loop do
+        show.mixes[0].sends.push_back(Send{"keys", 88.0, {}});
+        Setting s(show);
+        const double wave_hz = speed_of_sound(show.air.temperature_c) / 1.0;
+        const auto found = mix_polarity(s.now, 0);
+        QCOMPARE(found.size(), std::size_t{1});
+        const Show turned = s.now.after(found[0].edit);
+        QVERIFY(turned.mixes[0].polarity != show.mixes[0].polarity);
+        QVERIFY(std::abs(*stability_of(turned, false).margin_hz / wave_hz - 0.5) < 0.01);
+    }
+    void loudspeaker_turned_from_the_microphone_to_the_ear() {
+        // An omni microphone: at equal loudness only the difference of the loudspeaker's own levels towards ear and
+        // microphone counts, and no other yaw makes more of it.
+        Show show = single_loop();
+        show.loudspeakers[0].directivity = Coverage{60.0, 60.0, 1.5, 1.5, 24.0, {}};
+        show.loudspeakers[0].response = {1000.0, 8, 16000.0, 2, {}, {}};  // lower down it is as wide as an omni
+        show.loudspeakers[0].aim.yaw_deg = 180.0;                         // at the player
+        show.inputs[0].position = {0.5, 2.0, 1.5};
+        Setting s(show);
+        const auto found = aim_loudspeaker(s.now, 0);
+        QVERIFY(!found.empty());
+        const double gain = s.now.guessed_gain(found[0].edit);
+        QVERIFY(gain > 0.5);
+        const Show after = s.now.after(found[0].edit);
+        QVERIFY(std::abs(worst_phase(after) - worst_phase(show) - gain) < 0.1);
+        QVERIFY(std::abs(*performer_figures(after)[0].own_dba - *performer_figures(show)[0].own_dba) < 0.1);
+        for (int yaw = 100; yaw <= 260; yaw += 10)
+            QVERIFY2(s.now.guessed_gain([yaw](Show& at) { at.loudspeakers[0].aim.yaw_deg = yaw; }) < gain + 0.3,
+                     std::to_string(yaw).c_str());
     }
     void moving_the_wedge_buys_nothing_beside_the_ear() {
         // An omni microphone at the ear: whatever the wedge loses on its way to the one it loses to the other.

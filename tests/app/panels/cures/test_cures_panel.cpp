@@ -1,12 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The panel against the core: what it shows, what it previews, what it applies and what undo brings back.
 #include <QAbstractButton>
+#include <QApplication>
+#include <QCheckBox>
+#include <QDialogButtonBox>
 #include <QLabel>
 #include <QListView>
 #include <QProgressBar>
+#include <QPushButton>
+#include <QTimer>
 #include <QUndoStack>
+#include <limits>
 
 #include "app/panels/common/card.h"
+#include "app/settings/cure_choices.h"
 #include "app/settings/figures.h"
 #include "app/window/dock_layout.h"
 #include "app/window/file_actions.h"
@@ -111,6 +118,27 @@ class TestCuresPanel : public QObject {
         QVERIFY(counted && std::abs(*counted - *expected_.plan.after.margin_p05_db) < 0.05);
         window_->document().undo();
         QCOMPARE(QByteArray::fromStdString(written()), QByteArray::fromStdString(before));
+    }
+    void rulesOutAKindThatCannotBeHad() {
+        wait_for_plan();
+        const CureKind first = expected_.cures.front().kind;
+        const QString name = QStringLiteral("offer_") + QLatin1StringView(to_string(first));
+        QTimer::singleShot(0, window_, [&name] {
+            auto* dialog = QApplication::activeModalWidget();
+            dialog->findChild<QCheckBox*>(name)->setChecked(false);
+            dialog->findChild<QDialogButtonBox*>()->button(QDialogButtonBox::Ok)->click();
+        });
+        find<QAbstractButton>("cure_kinds")->click();
+        QVERIFY(!find<QAbstractButton>("apply_plan")->isEnabled());  // made for other choices
+        wait_for_plan();
+        CureOptions options;
+        options.weights.set(first, std::numeric_limits<double>::infinity());
+        const CureReport without = *find_cures(asked_, options);
+        QCOMPARE(list().model()->rowCount(), static_cast<int>(without.cures.size()));
+        for (int row = 0; row < list().model()->rowCount(); ++row)
+            QCOMPARE(list().model()->index(row, 0).data(Qt::ToolTipRole).toString(),
+                     qstr(without.cures[static_cast<std::size_t>(row)].instruction));
+        CureChoices().save();
     }
     void saysWhenThereIsNothingToCure() {
         window_->document().edit(QStringLiteral("Silence"), [](Show& show) {
