@@ -38,6 +38,9 @@ PlanView::PlanView(Document& document, Selection& selection, AnalysisService& an
     setTransformationAnchor(NoAnchor);
     setResizeAnchor(AnchorViewCenter);
     setFrameShape(NoFrame);
+    // Bars that come and go change what the whole plan has to fit into, which can make them go and come for ever.
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
+    setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
     setFocusPolicy(Qt::StrongFocus);
     setAcceptDrops(true);
     viewport()->setMouseTracking(true);
