@@ -26,16 +26,6 @@ QPainterPath outline_path(const Outline& outline) {
     path.closeSubpath();
     return path;
 }
-
-/// A plane as a long dash-dotted line a little longer than the stage.
-void paint_plane(QPainter& painter, const QLineF& line, const QString& name, const PlanStyle& style, double turn_deg,
-                 double side = -1.0) {
-    painter.setPen(style.pen(style.ink.soft, kThinPx, Qt::DashDotLine));
-    painter.drawLine(line);
-    const QPointF beside =
-        turn_deg == 0.0 ? line.p1() + QPointF(0.0, -8.0 * style.px) : line.p1() + QPointF(side * 8.0 * style.px, 0.0);
-    draw_text(painter, beside, name, style, kWordPx, style.ink.soft, Anchor::left, turn_deg);
-}
 }  // namespace
 
 double grid_step(const PlanStyle& style) {
@@ -88,22 +78,34 @@ void paint_stage_edge(QPainter& painter, const Show& show, const PlanStyle& styl
     const QPainterPath outline = outline_path(show.stage.outline);
     painter.setPen(style.pen(style.ink.soft, kThinPx * 1.4));
     painter.drawPath(outline);
-    const double over = 14.0 * style.px;
-    const QRectF box = outline.boundingRect().adjusted(-over, -over, over, over);
-    const Surfaces& planes = show.stage.surfaces;
-    if (planes.back)
-        paint_plane(painter, {box.left(), -planes.back->at, box.right(), -planes.back->at},
-                    QCoreApplication::translate("Plan", "back wall"), style, 0.0);
-    if (planes.front)
-        paint_plane(painter, {box.left(), -planes.front->at, box.right(), -planes.front->at},
-                    QCoreApplication::translate("Plan", "front wall"), style, 0.0);
-    if (planes.left)
-        paint_plane(painter, {planes.left->at, box.bottom(), planes.left->at, box.top()},
-                    QCoreApplication::translate("Plan", "left wall"), style, -90.0, 1.0);
-    if (planes.right)
-        paint_plane(painter, {planes.right->at, box.bottom(), planes.right->at, box.top()},
-                    QCoreApplication::translate("Plan", "right wall"), style, -90.0);
+    for (const PlaneMark& plane : plane_marks(show, style)) {
+        painter.setPen(style.pen(style.ink.soft, kThinPx, Qt::DashDotLine));
+        painter.drawLine(plane.line);
+        draw_text(painter, plane.name_at, plane.name, style, kWordPx, style.ink.soft, Anchor::left, plane.turn_deg);
+    }
     painter.restore();
+}
+
+std::vector<PlaneMark> plane_marks(const Show& show, const PlanStyle& style) {
+    const double over = 14.0 * style.px, beside = 8.0 * style.px;
+    const QRectF box = outline_path(show.stage.outline).boundingRect().adjusted(-over, -over, over, over);
+    const Surfaces& planes = show.stage.surfaces;
+    std::vector<PlaneMark> marks;
+    const auto along = [&](const std::optional<Surface>& plane, const QString& name) {
+        if (!plane) return;
+        const QLineF line(box.left(), -plane->at, box.right(), -plane->at);
+        marks.push_back({line, name, line.p1() + QPointF(0.0, -beside), 0.0});
+    };
+    const auto across = [&](const std::optional<Surface>& plane, const QString& name, double side) {
+        if (!plane) return;
+        const QLineF line(plane->at, box.bottom(), plane->at, box.top());
+        marks.push_back({line, name, line.p1() + QPointF(side * beside, 0.0), -90.0});
+    };
+    along(planes.back, QCoreApplication::translate("Plan", "back wall"));
+    along(planes.front, QCoreApplication::translate("Plan", "front wall"));
+    across(planes.left, QCoreApplication::translate("Plan", "left wall"), 1.0);
+    across(planes.right, QCoreApplication::translate("Plan", "right wall"), -1.0);
+    return marks;
 }
 
 namespace {
@@ -181,6 +183,13 @@ std::vector<QRectF> stage_word_boxes(const Show& show, const PlanStyle& style) {
         QSizeF size = text_size_px(word.text, style.font, kWordPx) * style.px;
         if (word.turn_deg != 0.0) size.transpose();
         boxes.emplace_back(word.at - QPointF(size.width() / 2, size.height() / 2), size);
+    }
+    for (const PlaneMark& plane : plane_marks(show, style)) {
+        const QSizeF size = text_size_px(plane.name, style.font, kWordPx) * style.px;
+        const QPointF at = plane.name_at;
+        boxes.push_back(plane.turn_deg == 0.0
+                            ? QRectF(at - QPointF(0.0, size.height() / 2), size)
+                            : QRectF(at - QPointF(size.height() / 2, size.width()), size.transposed()));
     }
     return boxes;
 }

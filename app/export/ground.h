@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What lies under the objects: page, grid, stage floor with its edge, reflecting surfaces, the words around the stage.
 #pragma once
+#include <QLineF>
 #include <QRectF>
+#include <QString>
 #include <vector>
 
 #include "app/export/plan_style.h"
@@ -22,6 +24,14 @@ void paint_grid(QPainter& painter, const QRectF& area, const PlanStyle& style);
 void paint_stage_floor(QPainter& painter, const Show& show, const PlanStyle& style);
 /// Edge of the stage, front edge heavier, and the planes that reflect.
 void paint_stage_edge(QPainter& painter, const Show& show, const PlanStyle& style);
+/// A plane that reflects, as a line a little longer than the stage, and its name beside.
+struct PlaneMark {
+    QLineF line;
+    QString name;
+    QPointF name_at;  ///< middle of the height of its first letter
+    double turn_deg = 0.0;
+};
+std::vector<PlaneMark> plane_marks(const Show& show, const PlanStyle& style);
 /// "AUDIENCE" below, "STAGE LEFT" and "STAGE RIGHT" beside, "UPSTAGE" above.
 void paint_stage_words(QPainter& painter, const Show& show, const PlanStyle& style);
 /// The places in the house that the page does not reach, as words under "AUDIENCE"; nothing without such places.

@@ -11,7 +11,7 @@ constexpr double kGap = 3.0;          ///< between object and name
 constexpr double kCell = 64.0;        ///< of the lookup grid
 constexpr double kSidePenalty = 4.0;  ///< in square pixels covered: earlier sides are preferred
 constexpr double kHidePart = 0.12;    ///< of its area that a name may have covered before it rather hides
-constexpr int kSides = 12, kCorners = 8;
+constexpr int kSides = 12;
 constexpr double kEdgeGap = 14.0;  ///< from a corner place inside to the one outside, the edge between them
 
 /// Rectangles found quickly by place.
@@ -70,22 +70,13 @@ QRectF beside(const QRectF& object, QSizeF size, int side) {
     return {corners[side % 2 == 0 ? 2 : 3] + away, size};
 }
 
-/// In a corner of its object: upper left, lower left, upper right, lower right; then the same just outside its edge.
-QRectF inside(const QRectF& box, QSizeF size, int corner) {
-    QRectF rect(QPointF(), size);
-    const double out = corner < 4 ? 0.0 : size.height() + kEdgeGap;
-    rect.moveLeft(corner % 4 < 2 ? box.left() : box.right() - size.width());
-    rect.moveTop(corner % 2 == 0 ? box.top() - out : box.bottom() - size.height() + out);
-    return rect;
-}
-
 LabelPlace best_place(const LabelWish& wish, std::size_t owner, const Crowd& crowd) {
     LabelPlace best;
     double least = 0.0, covered = 0.0;
-    const int sides = wish.within.isNull() ? kSides : kCorners;
+    const int sides = wish.within.isNull() ? kSides : kLabelCorners;
     for (int side = 0; side < sides; ++side) {
         const QRectF rect =
-            wish.within.isNull() ? beside(wish.object, wish.size, side) : inside(wish.within, wish.size, side);
+            wish.within.isNull() ? beside(wish.object, wish.size, side) : corner_place(wish.within, wish.size, side);
         const double under = crowd.covered(rect, owner);
         double cost = under + kSidePenalty * side;
         if (side == wish.last_side) cost -= kSidePenalty * kSides;
@@ -98,6 +89,14 @@ LabelPlace best_place(const LabelWish& wish, std::size_t owner, const Crowd& cro
     return best;
 }
 }  // namespace
+
+QRectF corner_place(const QRectF& box, QSizeF size, int corner) {
+    QRectF rect(QPointF(), size);
+    const double out = corner < 4 ? 0.0 : size.height() + kEdgeGap;
+    rect.moveLeft(corner % 4 < 2 ? box.left() : box.right() - size.width());
+    rect.moveTop(corner % 2 == 0 ? box.top() - out : box.bottom() - size.height() + out);
+    return rect;
+}
 
 std::vector<LabelPlace> placed_labels(const std::vector<LabelWish>& wishes) {
     Crowd crowd;

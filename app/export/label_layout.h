@@ -20,6 +20,11 @@ struct LabelPlace {
     int side = -1;  ///< which of the sides was taken
 };
 
+/// A place in a corner of its box: upper left, lower left, upper right, lower right; then the same just outside its
+/// edge. `corner`: 0 to kLabelCorners - 1.
+inline constexpr int kLabelCorners = 8;
+QRectF corner_place(const QRectF& box, QSizeF size, int corner);
+
 /// A place for each name, as far as there is room clear of all objects and of names placed before.
 /// With no room at all the side that covers least is taken.
 std::vector<LabelPlace> placed_labels(const std::vector<LabelWish>& wishes);

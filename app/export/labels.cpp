@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/export/labels.h"
 
+#include <array>
+
 #include "app/export/ground.h"
 
 namespace howlmap::app {
@@ -13,15 +15,16 @@ QRectF to_px(const QRectF& page, double px) {
 }
 
 QSizeF name_size(const QString& name, const PlanStyle& style, QHash<QString, QSizeF>* known) {
-    if (!known) return text_size_px(name, style.font, kLabelPx);
+    if (!known) return text_size_px(name, style.font, style.label_px);
     QSizeF& size = (*known)[name];
-    if (size.isEmpty()) size = text_size_px(name, style.font, kLabelPx);
+    if (size.isEmpty()) size = text_size_px(name, style.font, style.label_px);
     return size;
 }
 
-LabelWish wish_of(const ObjectLook& look, const PlanStyle& style, int last, const NameOptions& options) {
-    const bool shown = !look.label.isEmpty() && 1.0 / style.px > kHideBelowPx;
-    const QSizeF size = shown ? name_size(look.label, style, options.sizes) : QSizeF();
+LabelWish wish_of(const ObjectLook& look, const QString& name, const PlanStyle& style, int last,
+                  const NameOptions& options) {
+    const bool shown = !name.isEmpty() && 1.0 / style.px > kHideBelowPx;
+    const QSizeF size = shown ? name_size(name, style, options.sizes) : QSizeF();
     const QRectF object = to_px(bounds_of(look, style), style.px);
     LabelWish wish{object, {}, size, last};
     wish.secondary = look.kind == ObjectKind::riser || look.kind == ObjectKind::mark;
@@ -38,11 +41,94 @@ std::vector<LabelPlace> placed_names(const Show& show, const std::vector<const O
                                      const NameOptions& options) {
     std::vector<LabelWish> wishes;
     wishes.reserve(looks.size());
-    for (const ObjectLook* look : looks) wishes.push_back(wish_of(*look, style, last.value(look->id, -1), options));
+    for (const ObjectLook* look : looks)
+        wishes.push_back(wish_of(*look, look->label, style, last.value(look->id, -1), options));
     for (const QRectF& words : stage_word_boxes(show, style)) wishes.push_back({to_px(words, style.px), {}, {}});
     std::vector<LabelPlace> places = placed_labels(wishes);
     places.resize(looks.size());
     return places;
+}
+
+namespace {
+constexpr std::array kSizesPx = {11.0, 10.0, 9.0, 8.0};  ///< 8.3 to 6 points on paper
+constexpr std::size_t kMostSearched = 300;               ///< names; beyond, nobody reads them all on one page
+
+QLineF to_px(const QLineF& line, double px) { return {line.p1() / px, line.p2() / px}; }
+
+std::vector<QLineF> sides_of(const QPolygonF& outline, double px) {
+    std::vector<QLineF> sides;
+    for (qsizetype i = 0; i < outline.size(); ++i)
+        sides.push_back(to_px(QLineF(outline[i], outline[(i + 1) % outline.size()]), px));
+    return sides;
+}
+
+PageRoom room_of(const Show& show, const std::vector<const ObjectLook*>& looks, const PlanStyle& style,
+                 const QRectF& page) {
+    PageRoom room{to_px(page, style.px), {}};
+    const auto add = [&](const std::vector<QLineF>& lines) {
+        room.edges.insert(room.edges.end(), lines.begin(), lines.end());
+    };
+    QPolygonF stage;
+    for (const Vec2& corner : show.stage.outline) stage << to_page(corner);
+    add(sides_of(stage, style.px));
+    for (const ObjectLook* look : looks)
+        if (look->kind == ObjectKind::riser) add(sides_of(look->outline, style.px));
+    for (const PlaneMark& plane : plane_marks(show, style)) room.edges.push_back(to_px(plane.line, style.px));
+    return room;
+}
+
+QString name_on_page(const ObjectLook& look, bool channels_alone) {
+    return channels_alone && look.kind == ObjectKind::input ? look.label.section(u' ', 0, 0) : look.label;
+}
+
+PageLabels searched(const Show& show, const std::vector<const ObjectLook*>& looks, const PlanStyle& style,
+                    const QRectF& page, const std::vector<QString>& texts) {
+    std::vector<LabelWish> wishes;
+    for (std::size_t i = 0; i < looks.size(); ++i) wishes.push_back(wish_of(*looks[i], texts[i], style, -1, {}));
+    for (const QRectF& words : stage_word_boxes(show, style)) wishes.push_back({to_px(words, style.px), {}, {}});
+    PageLabels found = page_labels(wishes, room_of(show, looks, style, page));
+    found.labels.resize(looks.size());
+    return found;
+}
+}  // namespace
+
+PageNames names_on_page(const Show& show, const std::vector<const ObjectLook*>& looks, const PlanStyle& style,
+                        const QRectF& page) {
+    PageNames names;
+    PlanStyle sized = style;
+    for (const bool channels_alone : {false, true})
+        for (const double size : kSizesPx) {
+            sized.label_px = names.label_px = size;
+            names.texts.clear();
+            for (const ObjectLook* look : looks) names.texts.push_back(name_on_page(*look, channels_alone));
+            if (looks.size() > kMostSearched) break;
+            PageLabels found = searched(show, looks, sized, page, names.texts);
+            names.places = std::move(found.labels);
+            if (found.clear) return names;
+        }
+    if (names.places.empty())
+        for (const LabelPlace& place : placed_names(show, looks, sized))
+            names.places.push_back({place.rect, {}, false});
+    return names;
+}
+
+void paint_names(QPainter& painter, const std::vector<const ObjectLook*>& looks, const PageNames& names,
+                 const PlanStyle& style) {
+    const auto scaled = [&](const QLineF& line) { return QLineF(line.p1() * style.px, line.p2() * style.px); };
+    for (std::size_t i = 0; i < looks.size(); ++i) {
+        const PageLabel& place = names.places[i];
+        if (place.leader.isNull()) continue;
+        painter.setPen(style.pen(style.ink.soft, 0.6));
+        painter.drawLine(scaled(place.leader));
+    }
+    for (std::size_t i = 0; i < looks.size(); ++i) {
+        const PageLabel& place = names.places[i];
+        if (place.rect.isEmpty()) continue;
+        const QRectF box = label_rect({place.rect, 0}, style);
+        if (place.on_edge) painter.fillRect(box, style.ink.stage);
+        draw_text(painter, {box.left(), box.center().y()}, names.texts[i], style, names.label_px,
+                  looks[i]->kind == ObjectKind::riser ? style.ink.soft : style.ink.ink, Anchor::left);
+    }
 }
 
 QRectF label_rect(const LabelPlace& place, const PlanStyle& style) {
@@ -53,7 +139,7 @@ QRectF label_rect(const LabelPlace& place, const PlanStyle& style) {
 void paint_label(QPainter& painter, const ObjectLook& look, const QRectF& place, const PlanStyle& style) {
     if (place.isEmpty()) return;
     const QColor colour = look.kind == ObjectKind::riser ? style.ink.soft : style.ink.ink;
-    draw_text(painter, {place.left(), place.center().y()}, look.label, style, kLabelPx, colour, Anchor::left);
+    draw_text(painter, {place.left(), place.center().y()}, look.label, style, style.label_px, colour, Anchor::left);
 }
 
 }  // namespace howlmap::app

@@ -6,10 +6,9 @@
 
 #include "app/export/label_layout.h"
 #include "app/export/object_look.h"
+#include "app/export/page_labels.h"
 
 namespace howlmap::app {
-
-inline constexpr double kLabelPx = 12.0;
 
 struct NameOptions {
     bool may_hide = false;                    ///< names of risers and marks give way where there is no room
@@ -21,6 +20,21 @@ struct NameOptions {
 std::vector<LabelPlace> placed_names(const Show& show, const std::vector<const ObjectLook*>& looks,
                                      const PlanStyle& style, const QHash<QString, int>& last = {},
                                      const NameOptions& options = {});
+/// What on the page is known about names: where each stands, how large they are, and which inputs are told by their
+/// channel alone because there is no room for more.
+struct PageNames {
+    std::vector<PageLabel> places;  ///< in the order of the looks
+    std::vector<QString> texts;
+    double label_px = 12.0;
+};
+
+/// Names for paper, inside `page` (plan units). Smaller letters where they help, channels without names where even the
+/// smallest do not: the input list says whose they are.
+PageNames names_on_page(const Show& show, const std::vector<const ObjectLook*>& looks, const PlanStyle& style,
+                        const QRectF& page);
+void paint_names(QPainter& painter, const std::vector<const ObjectLook*>& looks, const PageNames& names,
+                 const PlanStyle& style);
+
 /// A place in pixels brought to the page.
 QRectF label_rect(const LabelPlace& place, const PlanStyle& style);
 /// The name, inside its place on the page.

@@ -112,7 +112,7 @@ void PlanPainter::paint_plan(QPainter& painter, const QRectF& room, double pixel
     paint_kind(true);
     paint_loops(painter, style);
     paint_kind(false);
-    paint_labels(painter, style);
+    paint_labels(painter, style, room.size());
     painter.restore();
 }
 
@@ -123,12 +123,12 @@ void PlanPainter::paint_loops(QPainter& painter, const PlanStyle& style) const {
         paint_loop_line(painter, line, style, scale);
 }
 
-void PlanPainter::paint_labels(QPainter& painter, const PlanStyle& style) const {
+void PlanPainter::paint_labels(QPainter& painter, const PlanStyle& style, QSizeF room_px) const {
     std::vector<const ObjectLook*> looks;
     for (const ObjectLook& look : looks_) looks.push_back(&look);
-    const std::vector<LabelPlace> places = placed_names(show_, looks, style);
-    for (std::size_t i = 0; i < places.size(); ++i)
-        paint_label(painter, *looks[i], label_rect(places[i], style), style);
+    QRectF page(QPointF(), room_px * style.px);
+    page.moveCenter(extent_.center());
+    paint_names(painter, looks, names_on_page(show_, looks, style, page), style);
 }
 
 void PlanPainter::paint_foot(QPainter& painter, const QRectF& page, double scale) const {

@@ -46,7 +46,7 @@ class PlanPainter {
     void paint_plan(QPainter& painter, const QRectF& area, double pixels_per_metre) const;
     void paint_foot(QPainter& painter, const QRectF& area, double scale) const;
     void paint_loops(QPainter& painter, const PlanStyle& style) const;
-    void paint_labels(QPainter& painter, const PlanStyle& style) const;
+    void paint_labels(QPainter& painter, const PlanStyle& style, QSizeF room_px) const;
     PlanStyle page_style() const;
 
     const Show& show_;

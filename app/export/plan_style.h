@@ -22,6 +22,7 @@ struct PlanStyle {
                        ///< are given in pixels
     QFont font;        ///< for names
     Units units = Units::metric;
+    double label_px = 12.0;  ///< height of the names of objects
 
     QPen pen(const QColor& colour, double width_px, Qt::PenStyle style = Qt::SolidLine) const {
         return {colour, width_px * px, style, Qt::RoundCap, Qt::RoundJoin};

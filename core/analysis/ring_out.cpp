@@ -14,7 +14,6 @@ namespace {
 
 constexpr double kLowestSetting = -15.0, kDeepestCut = 12.0, kStep = 0.5;
 constexpr double kNear = 1.0 / 6.0;       // octaves around a ring that a cut is for
-constexpr double kUsualCut = 3.0;         // dB
 constexpr double kSameNotch = 0.02;       // of the frequency
 constexpr double kNothingBelow = -199.0;  // dB: there no loop is open
 
@@ -100,8 +99,8 @@ std::optional<RingOutCut> smallest_ring_out_cut(const Show& show, const std::str
     const int most = static_cast<int>(room_below(*found, hz, with) / kStep);
     if (!look(0)) return std::nullopt;
     if (here.gain_db <= next.gain_db || next.gain_db < kNothingBelow) {
-        const double usual = std::min(kUsualCut, kStep * most);
-        return RingOutCut{-usual, next.gain_db < kNothingBelow ? 0.0 : next.hz, false, usual > 0.0};
+        const double usual = std::min(kLeastCut, kStep * most);
+        return RingOutCut{-usual, 0.0, next.gain_db < kNothingBelow ? 0.0 : next.hz, false, usual > 0.0};
     }
     int low = 0, high = most;  // low is never enough
     while (high - low > 1) {
@@ -109,8 +108,9 @@ std::optional<RingOutCut> smallest_ring_out_cut(const Show& show, const std::str
         if (!look(middle)) return std::nullopt;
         (here.gain_db <= next.gain_db ? high : low) = middle;
     }
-    if (!look(high)) return std::nullopt;
-    return RingOutCut{-kStep * high, next.hz, true, here.gain_db <= next.gain_db};
+    const int steps = std::max(high, std::min(most, static_cast<int>(kLeastCut / kStep)));
+    if (!look(steps)) return std::nullopt;
+    return RingOutCut{-kStep * steps, -kStep * high, next.hz, true, here.gain_db <= next.gain_db};
 }
 
 void apply_ring_out_cut(Show& show, const std::string& mix, double hz, CutWith with, double cut_db) {

@@ -30,13 +30,19 @@ inline constexpr double kCutNotchQ = 8.0;  ///< of the notches made here (common
 /// A cut at a frequency that was heard ringing.
 struct RingOutCut {
     double cut_db = 0.0;       ///< 0 or below, half decibels, to be added to what is set
+    double needed_db = 0.0;    ///< what alone would bring the next ring as near; smaller than the least step if the
+                               ///< loops have many peaks of much the same height
     double next_hz = 0.0;      ///< what comes next then, by the largest loop gain; 0: nothing
-    bool by_drawing = false;   ///< false: the drawing has something else nearer, so 3 dB (common practice, no source)
+    bool by_drawing = false;   ///< false: the drawing has something else nearer, so kLeastCut
     bool levels_with = false;  ///< whether the cut is enough for the next ring to be as near
 };
 
+/// A cut smaller than this is not worth the walk to the equaliser, dB (common practice, no source).
+inline constexpr double kLeastCut = 3.0;
+
 /// The smallest cut in a mix after which the loops near hz (within a sixth of an octave) are no stronger than anywhere
-/// else, phases aside; at most 12 dB and never below -15 dB on a band. Absent when cancelled or the mix is not there.
+/// else, phases aside, but no smaller than kLeastCut; at most 12 dB and never below -15 dB on a band. Absent when
+/// cancelled or the mix is not there.
 std::optional<RingOutCut> smallest_ring_out_cut(const Show& show, const std::string& mix, double hz, CutWith with,
                                                 const Job& job = {});
 /// Adds it to the mix's equaliser: to the band that holds hz, or to a notch within 2 % of hz, else as a new one.

@@ -20,6 +20,10 @@ struct Bins {
     bool empty() const { return re.empty(); }
 };
 
+void scale_all(std::vector<float>& values, float factor) {
+    for (float& x : values) x *= factor;
+}
+
 void add_product(Bins& sum, const Bins& a, const Bins& b) {
     const std::size_t n = sum.re.size();
     const float *ar = a.re.data(), *ai = a.im.data(), *br = b.re.data(), *bi = b.im.data();
@@ -88,6 +92,12 @@ class ConvolutionMatrix::Level {
         filled_ += count;
     }
     bool full() const { return filled_ == size_; }
+
+    void scale(float factor) {
+        for (auto& samples : history_) scale_all(samples, factor);
+        for (auto& blocks : spectra_)
+            for (Bins& bins : blocks) scale_all(bins.re, factor), scale_all(bins.im, factor);
+    }
 
     /// Adds the outputs of the next `size` samples to `pending` (by row, a ring), beginning at `at`.
     void work(std::vector<std::vector<float>>& pending, std::size_t at) {
@@ -172,6 +182,11 @@ void ConvolutionMatrix::push(const std::vector<std::vector<float>>& inputs) {
         level.push(inputs);
         if (level.full()) level.work(pending_, now_);
     }
+}
+
+void ConvolutionMatrix::scale(float factor) {
+    for (Level& level : levels_) level.scale(factor);
+    for (auto& row : pending_) scale_all(row, factor);
 }
 
 }  // namespace howlmap

@@ -31,6 +31,8 @@ class ConvolutionMatrix {
     std::span<const float> next(std::size_t row) const;
     /// Inputs of that block, one span of `block` samples a column.
     void push(const std::vector<std::vector<float>>& inputs);
+    /// All that has been pushed, as if it had been `factor` times as strong.
+    void scale(float factor);
 
   private:
     class Level;

@@ -57,7 +57,9 @@ tl::expected<HearResult, HearError> hear(const Show& show, HearOptions options, 
     options.rate_hz = kRate;
     HearResult out;
     out.raised_db = options.raise_db;
-    out.margin_db = stability_of(show, false, job).margin_db;
+    const Stability stability = stability_of(show, true, job);
+    out.margin_db = stability.margin_db;
+    if (!stability.rings.empty()) out.first_ring_hz = stability.rings.front().hz;
     auto sound = LoopSound::prepare(show, std::move(options), {job.stop, [&](double f) { job.report(0.3 * f); }});
     if (job.cancelled()) return failed(HearError::Kind::cancelled, "cancelled");
     if (!sound)

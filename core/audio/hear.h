@@ -16,7 +16,8 @@ struct HearResult {
         dominant_hz;  ///< of the howl as it is held, or of the ring as it dies away; absent where nothing comes back
     std::optional<double> growth_db_per_s;
     double seconds = 0.0;
-    std::string input;  ///< id of the input that the source played into
+    std::string input;                    ///< id of the input that the source played into
+    std::optional<double> first_ring_hz;  ///< what would ring first if all sends were raised together, as computed
 };
 
 struct HearError {

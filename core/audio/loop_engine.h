@@ -26,6 +26,8 @@ class LoopEngine {
     /// One block of time. source: Pa at the input. extra: added to all inputs (their own noise, an impulse), Pa. heard:
     /// Pa at 1 m, sum of the buses.
     void step(std::span<const float> source, std::span<const float> extra, std::span<float> heard);
+    /// All that is under way, as if it had been `factor` times as strong; the amplifiers must not bend.
+    void scale(float factor) { matrix_.scale(factor); }
     /// Sum over the inputs of the block just reckoned, and its energy.
     std::span<const float> inputs_sum() const { return sum_; }
     double energy() const { return energy_; }

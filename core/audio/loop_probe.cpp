@@ -3,24 +3,29 @@
 
 #include <algorithm>
 #include <cmath>
-#include <utility>
 
 #include "core/audio/loop_engine.h"
 #include "core/audio/spectral_top.h"
+#include "core/units/level.h"
 
 namespace howlmap {
 namespace {
 
 constexpr double kSeconds = 4.0, kWindow_s = 0.05;
-constexpr double kMostEnergy = 1e24, kLeastEnergy = 1e-24;  // single precision is far from its ends there
+constexpr double kSilence_db = 100.0;  // below its height nobody hears it, and rounding and the filters' own tails rule
+constexpr std::size_t kFewestWindows = 12;
+constexpr double kMostEnergy = 1e24;                 // of a block: single precision is far from its ends there
+constexpr float kStep = 1e-12f, kFaintest = 1e-30f;  // so that a fast ring is watched as long as a slow one
 
 struct Watched {
-    std::vector<double> energy_db;  // by window: long enough to hold any loop's round many times or its echo whole
+    std::vector<double> energy_db;  // by block
     std::vector<float> sound;       // sum of the inputs
 };
 
-std::size_t blocks_per_window(const LoopKernels& kernels) {
-    return static_cast<std::size_t>(std::ceil(kWindow_s * kernels.rate_hz / static_cast<double>(kernels.block)));
+// Turns the loops and what was heard of them down by one step. What has become too faint to matter is silence.
+void turn_down(LoopEngine& engine, std::vector<float>& sound) {
+    engine.scale(kStep);
+    for (float& x : sound) x = std::abs(x) * kStep < kFaintest ? 0.0f : x * kStep;
 }
 
 Watched watch(const LoopKernels& kernels, const Eigen::MatrixXd& sends, const Job& job) {
@@ -30,16 +35,36 @@ Watched watch(const LoopKernels& kernels, const Eigen::MatrixXd& sends, const Jo
     std::vector<float> click(n, 0.0f), nothing(n, 0.0f), heard(n);
     click[0] = 1.0f;
     Watched out;
-    double window = 0.0;
+    double turned_db = 0.0;
     for (std::size_t k = 0; k < blocks && !job.cancelled(); ++k) {
         engine.step(nothing, k == 0 ? click : nothing, heard);
-        const double energy = engine.energy();
-        if (energy > kMostEnergy) break;
         out.sound.insert(out.sound.end(), engine.inputs_sum().begin(), engine.inputs_sum().end());
-        window += energy;
-        if ((k + 1) % blocks_per_window(kernels) != 0) continue;
-        if (window < kLeastEnergy) break;
-        out.energy_db.push_back(10.0 * std::log10(std::exchange(window, 0.0)));
+        out.energy_db.push_back(energy_to_db(engine.energy() + 1e-60) + turned_db);
+        if (engine.energy() < kMostEnergy) continue;
+        turn_down(engine, out.sound);
+        turned_db -= ratio_to_db(static_cast<double>(kStep));
+    }
+    return out;
+}
+
+// Blocks before what comes back, which begins after the click itself, has sunk into silence for good.
+std::size_t blocks_heard(const std::vector<double>& energy_db) {
+    if (energy_db.size() < 2) return 0;
+    const double top = *std::max_element(energy_db.begin() + 1, energy_db.end());
+    std::size_t last = energy_db.size();
+    while (last > 1 && energy_db[last - 1] < top - kSilence_db) --last;
+    return last;
+}
+
+// Energies over longer windows, each long enough to hold a loop's round many times where the sound lasts for it.
+std::vector<double> in_windows(const std::vector<double>& energy_db, std::size_t blocks) {
+    std::vector<double> out;
+    for (std::size_t at = 0; at + blocks <= energy_db.size(); at += blocks) {
+        const double top = *std::max_element(energy_db.begin() + static_cast<std::ptrdiff_t>(at),
+                                             energy_db.begin() + static_cast<std::ptrdiff_t>(at + blocks));
+        double sum = 0.0;
+        for (std::size_t k = at; k < at + blocks; ++k) sum += db_to_energy(energy_db[k] - top);
+        out.push_back(top + energy_to_db(sum));
     }
     return out;
 }
@@ -57,10 +82,16 @@ double slope_per_window(const std::vector<double>& y) {
 }  // namespace
 
 std::optional<LoopProbe> probe_loops(const LoopKernels& kernels, const Eigen::MatrixXd& sends, const Job& job) {
-    const Watched seen = watch(kernels, sends, job);
-    if (job.cancelled() || seen.energy_db.size() < 6) return std::nullopt;
+    Watched seen = watch(kernels, sends, job);
+    const std::size_t heard = blocks_heard(seen.energy_db);
+    if (job.cancelled() || heard < kFewestWindows) return std::nullopt;
+    seen.energy_db.resize(heard);
+    seen.sound.resize(heard * kernels.block);
+    const auto blocks =
+        static_cast<std::size_t>(std::ceil(kWindow_s * kernels.rate_hz / static_cast<double>(kernels.block)));
+    const std::size_t window = std::clamp<std::size_t>(heard / kFewestWindows, 1, blocks);
     const double per_sample =
-        slope_per_window(seen.energy_db) / static_cast<double>(kernels.block * blocks_per_window(kernels));
+        slope_per_window(in_windows(seen.energy_db, window)) / static_cast<double>(kernels.block * window);
     return LoopProbe{dominant_hz(seen.sound, per_sample, kernels.rate_hz), per_sample * kernels.rate_hz};
 }
 

@@ -86,10 +86,14 @@ std::string hear_text(const HearResult& result, const Show& show) {
         f("Margin as drawn: {}; all sends raised by {:g} dB.\n", margin_words(result.margin_db), result.raised_db);
     text += f("{:.1f} s of sound; the source plays into {}.\n", result.seconds, object_name(show, result.input));
     if (!result.dominant_hz || !result.growth_db_per_s) return text + t("Nothing comes back round a loop.\n");
+    const auto named = [](double hz) { return measured_hz(hz) + " (" + note_text(hz) + ")"; };
     const double growth = *result.growth_db_per_s;
-    const std::string what = measured_hz(*result.dominant_hz) + " (" + note_text(*result.dominant_hz) + ")";
-    text += growth > 0.0 ? f("{} howls: it grows by {:.1f} dB/s until the amplifier holds it.\n", what, growth)
-                         : f("{} rings longest: it dies away by {:.1f} dB/s.\n", what, -growth);
+    text += growth > 0.0 ? f("{} howls: it grows by {:.1f} dB/s until the amplifier holds it.\n",
+                             named(*result.dominant_hz), growth)
+                         : f("No howl: what comes back dies away by {:.1f} dB/s.\n", -growth);
+    const double left = result.margin_db.value_or(0.0) - result.raised_db;
+    if (growth <= 0.0 && left > 0.0 && result.first_ring_hz)
+        text += f("First to howl would be {}, with {:.1f} dB more.\n", named(*result.first_ring_hz), left);
     return text + t("Turn the volume down before you listen: howling hurts.\n");
 }
 

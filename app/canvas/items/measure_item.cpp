@@ -12,7 +12,7 @@ constexpr double kTickPx = 6.0;
 constexpr double kPlatePx = 5.0;
 
 QRectF plate_of(const QLineF& line, const QString& text, const PlanStyle& style) {
-    const QSizeF size = text_size_px(text, style.font, kLabelPx) * style.px;
+    const QSizeF size = text_size_px(text, style.font, style.label_px) * style.px;
     const double pad = kPlatePx * style.px;
     const QPointF middle = line.center() - QPointF(0.0, size.height() + 2 * pad);
     return QRectF(middle - QPointF(size.width() / 2, size.height() / 2), size).adjusted(-pad, -pad, pad, pad);
@@ -53,7 +53,7 @@ void MeasureItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWid
     painter->setPen(style.pen(style.ink.soft, 1.0));
     painter->setBrush(style.ink.paper);
     painter->drawRect(plate);
-    draw_text(*painter, plate.center(), text_, style, kLabelPx, style.ink.ink);
+    draw_text(*painter, plate.center(), text_, style, style.label_px, style.ink.ink);
 }
 
 }  // namespace howlmap::app

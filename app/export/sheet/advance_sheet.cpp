@@ -18,7 +18,7 @@ namespace howlmap::app {
 namespace {
 
 constexpr double kPointsPerInch = 72.0;
-constexpr int kPdfDpi = 1200;
+constexpr int kSheetDpi = 1200;
 constexpr double kLeastPlanHeight = 200.0;
 constexpr double kAboveCaption = 4.0;
 
@@ -180,13 +180,13 @@ QByteArray sheet_pdf(const SheetContent& content, const SheetOptions& options, c
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
     QPdfWriter writer(&buffer);
-    writer.setResolution(kPdfDpi);
+    writer.setResolution(kSheetDpi);
     writer.setPageSize(QPageSize(options.paper));
     writer.setPageMargins({});
     writer.setTitle(from(content.show.title));
     writer.setCreator(QStringLiteral("Howlmap"));
     QPainter painter(&writer);
-    const double scale = kPdfDpi / kPointsPerInch;
+    const double scale = kSheetDpi / kPointsPerInch;
     painter.scale(scale, scale);
     draw_sheet(painter, QPageSize(options.paper).size(QPageSize::Point), content, options, plan,
                [&] { writer.newPage(); });

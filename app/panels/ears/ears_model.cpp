@@ -10,6 +10,7 @@
 #include "core/listening/exposure.h"
 #include "core/report/words.h"
 #include "core/show/find.h"
+#include "core/show/limits.h"
 
 namespace howlmap::app {
 namespace {
@@ -28,6 +29,8 @@ void PlayersModel::show_result(const Show& show, std::shared_ptr<const AnalysisR
         Row row{QString::fromStdString(performer.id),
                 QString::fromStdString(report::name_of(performer)),
                 performer.hears,
+                performer.seal_db,
+                performer.own_acoustic_dba,
                 {}};
         if (result)
             if (const PerformerFigure* figure = find_by_id(result->performers, performer.id)) row.figure = *figure;
@@ -70,6 +73,10 @@ QString PlayersModel::text_of(const Row& row, Column column) const {
             return row.name;
         case hears:
             return ways_of_hearing().value(static_cast<int>(row.hears));
+        case seal:
+            return row.hears == Hears::in_ear ? tr("%1 dB").arg(number_text(row.seal_db, 1)) : kNone;
+        case acoustic:
+            return dba_text(row.acoustic_dba);
         case own:
             return dba_text(f.own_dba);
         case others:
@@ -94,8 +101,12 @@ QVariant PlayersModel::data(const QModelIndex& index, int role) const {
     if (!index.isValid()) return {};
     if (role == Qt::TextAlignmentRole)
         return int(Qt::AlignVCenter | (index.column() <= hears ? Qt::AlignLeft : Qt::AlignRight));
+    const Row& row = rows_[static_cast<std::size_t>(index.row())];
+    if (role == Qt::EditRole && index.column() == seal) return number_text(row.seal_db, 1);
+    if (role == Qt::EditRole && index.column() == acoustic)
+        return row.acoustic_dba ? number_text(*row.acoustic_dba, 1) : QString();
     if (role != Qt::DisplayRole && role != Qt::EditRole) return {};
-    return text_of(rows_[static_cast<std::size_t>(index.row())], static_cast<Column>(index.column()));
+    return text_of(row, static_cast<Column>(index.column()));
 }
 
 QVariant PlayersModel::headerData(int section, Qt::Orientation orientation, int role) const {
@@ -104,24 +115,67 @@ QVariant PlayersModel::headerData(int section, Qt::Orientation orientation, int 
         return tr("An estimate for planning, not a measurement of hearing safety");
     if (role == Qt::ToolTipRole && section == hears)
         return tr("How this player hears; choose with a double click or F2");
+    if (role == Qt::ToolTipRole && section == seal)
+        return tr("How much the in-ears keep out; type it after a double click or F2");
+    if (role == Qt::ToolTipRole && section == acoustic)
+        return tr("Her instrument or voice itself at her ear in loud playing; type it, empty for none");
     if (role != Qt::DisplayRole) return {};
-    const QStringList titles{tr("Player"), tr("Hears by"), tr("Own"),  tr("Others"),     tr("Hear margin"),
-                             tr("At ear"), tr("NIOSH"),    tr("OSHA"), tr("Dose of set")};
+    const QStringList titles{tr("Player"), tr("Hears by"), tr("Seal"),        tr("Own acoustic"),
+                             tr("Own"),    tr("Others"),   tr("Hear margin"), tr("At ear"),
+                             tr("NIOSH"),  tr("OSHA"),     tr("Dose of set")};
     return titles.value(section);
 }
 
 Qt::ItemFlags PlayersModel::flags(const QModelIndex& index) const {
     const Qt::ItemFlags usual = QAbstractTableModel::flags(index);
-    return index.column() == hears ? usual | Qt::ItemIsEditable : usual;
+    const bool sealed = index.isValid() && rows_[static_cast<std::size_t>(index.row())].hears == Hears::in_ear;
+    const bool editable = index.column() == hears || index.column() == acoustic || (index.column() == seal && sealed);
+    return editable ? usual | Qt::ItemIsEditable : usual;
 }
 
 bool PlayersModel::setData(const QModelIndex& index, const QVariant& value, int role) {
-    const auto way = ways_of_hearing().indexOf(value.toString());
-    if (role != Qt::EditRole || index.column() != hears || way < 0) return false;
+    if (role != Qt::EditRole || !(flags(index) & Qt::ItemIsEditable)) return false;
     const Row row = rows_[static_cast<std::size_t>(index.row())];
-    return document_.edit(tr("Change how %1 hears").arg(row.name), [&](Show& show) {
-        if (Performer* performer = find_by_id(show.performers, row.id.toStdString()))
-            performer->hears = static_cast<Hears>(way);
+    const QString text = value.toString().trimmed();
+    return index.column() == hears  ? set_hears(row, text)
+           : index.column() == seal ? set_seal(row, text)
+                                    : set_acoustic(row, text);
+}
+
+bool PlayersModel::set_hears(const Row& row, const QString& text) {
+    const auto way = ways_of_hearing().indexOf(text);
+    if (way < 0) return false;
+    return edit(row, tr("Change how %1 hears").arg(row.name),
+                [way](Performer& performer) { performer.hears = static_cast<Hears>(way); });
+}
+
+bool PlayersModel::set_seal(const Row& row, const QString& text) {
+    const auto db = number_of(text);
+    if (!db || !limits::kGain.holds(*db)) {
+        Q_EMIT refused(
+            tr("\"%1\": expected decibels from %2 to %3").arg(text).arg(limits::kGain.low).arg(limits::kGain.high));
+        return false;
+    }
+    return edit(row, tr("Change the seal of %1").arg(row.name),
+                [db](Performer& performer) { performer.seal_db = *db; });
+}
+
+bool PlayersModel::set_acoustic(const Row& row, const QString& text) {
+    const auto dba = number_of(text);
+    if (!text.isEmpty() && (!dba || !limits::kLevel.holds(*dba))) {
+        Q_EMIT refused(tr("\"%1\": expected dBA from %2 to %3, or nothing")
+                           .arg(text)
+                           .arg(limits::kLevel.low)
+                           .arg(limits::kLevel.high));
+        return false;
+    }
+    return edit(row, tr("Change the acoustic sound of %1").arg(row.name),
+                [&](Performer& performer) { performer.own_acoustic_dba = text.isEmpty() ? std::nullopt : dba; });
+}
+
+bool PlayersModel::edit(const Row& row, const QString& step, const std::function<void(Performer&)>& what) {
+    return document_.edit(step, [&](Show& show) {
+        if (Performer* performer = find_by_id(show.performers, row.id.toStdString())) what(*performer);
     });
 }
 

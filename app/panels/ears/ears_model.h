@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What every player hears, from the last analysis. How she hears can be chosen in the table.
+// What every player hears, from the last analysis. How she hears, the seal of her in-ears and her own acoustic sound
+// are set in the table.
 #pragma once
 #include <QAbstractTableModel>
+#include <functional>
 #include <memory>
 
 #include "core/analysis/analysis.h"
@@ -14,7 +16,7 @@ class Document;
 class PlayersModel : public QAbstractTableModel {
     Q_OBJECT
   public:
-    enum Column { player, hears, own, others, hear_margin, ear, niosh, osha, dose, column_count };
+    enum Column { player, hears, seal, acoustic, own, others, hear_margin, ear, niosh, osha, dose, column_count };
 
     explicit PlayersModel(Document& document, QObject* parent = nullptr);
     /// What can be chosen in the column `hears`, in the order of the values.
@@ -33,13 +35,22 @@ class PlayersModel : public QAbstractTableModel {
     Qt::ItemFlags flags(const QModelIndex& index) const override;
     bool setData(const QModelIndex& index, const QVariant& value, int role) override;
 
+  Q_SIGNALS:
+    void refused(const QString& why);  ///< what was typed is no value for the cell
+
   private:
     struct Row {
         QString id, name;
         Hears hears = Hears::loudspeakers;
+        double seal_db = 0.0;
+        std::optional<double> acoustic_dba;
         PerformerFigure figure;
     };
     QString text_of(const Row& row, Column column) const;
+    bool set_hears(const Row& row, const QString& text);
+    bool set_seal(const Row& row, const QString& text);
+    bool set_acoustic(const Row& row, const QString& text);
+    bool edit(const Row& row, const QString& step, const std::function<void(Performer&)>& what);
 
     Document& document_;
     std::vector<Row> rows_;

@@ -98,6 +98,7 @@ EarsPanel::EarsPanel(const Workspace& workspace, QWidget* parent)
     column->addWidget(caution);
     setFocusProxy(players_);
     connect(&workspace_.analysis, &AnalysisService::updated, this, &EarsPanel::show_figures);
+    connect(players_model_, &PlayersModel::refused, this, [this](const QString& why) { workspace_.say(why); });
     connect(&workspace_.document, &Document::replaced, this, &EarsPanel::show_figures);
     connect(players_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this](const QModelIndex& row) {
         if (players_->hasFocus()) workspace_.selection.set({players_model_->id_at(row.row())});

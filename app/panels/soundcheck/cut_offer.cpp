@@ -135,6 +135,11 @@ void CutOffer::suggest() {
             reason_->setText(
                 !cut.by_drawing
                     ? tr("The drawing expects %1 before this one, so begin with little and listen.").arg(next)
+                : cut.levels_with && cut.needed_db > cut.cut_db
+                    ? tr("%1 dB would do, but less than %2 dB is hardly worth a cut: then %3 is the nearest.")
+                          .arg(-cut.needed_db, 0, 'f', 1)
+                          .arg(kLeastCut, 0, 'f', 0)
+                          .arg(next)
                 : cut.levels_with
                     ? tr("So much and no more: then %1 is as near.").arg(next)
                     : tr("Even the deepest cut leaves it nearer than %1: turn down, or see Cures.").arg(next));

@@ -9,6 +9,7 @@
 #include "app/export/length_text.h"
 #include "app/export/map_picture.h"
 #include "app/export/object_look.h"
+#include "app/export/page_labels.h"
 #include "app/export/risk_scale.h"
 #include "app/export/symbol.h"
 #include "tests/support/registry.h"
@@ -68,6 +69,7 @@ class TestPlanParts : public QObject {
     void contours_close_around_a_peak();
     void a_contour_stops_at_the_edge_of_the_area();
     void names_do_not_cover_objects_or_each_other();
+    void names_on_a_page_find_room_at_the_end_of_a_line();
     void names_keep_their_side();
     void every_symbol_is_there();
     void a_symbol_keeps_its_least_size();
@@ -178,6 +180,28 @@ void TestPlanParts::names_do_not_cover_objects_or_each_other() {
             if (i != k) QVERIFY(!places[i].rect.intersects(places[k].rect));
         }
     }
+}
+
+void TestPlanParts::names_on_a_page_find_room_at_the_end_of_a_line() {
+    // Nine symbols touching each other in the middle of a page: no room beside, much around.
+    std::vector<LabelWish> wishes;
+    for (int i = 0; i < 9; ++i)
+        wishes.push_back({QRectF(200 + 20 * (i % 3), 200 + 20 * (i / 3), 20, 20), {}, QSizeF(80, 14), -1});
+    const PageRoom room{QRectF(0, 0, 460, 460), {QLineF(0, 190, 460, 190)}};
+    const PageLabels found = page_labels(wishes, room);
+    QVERIFY(found.clear);
+    int tied = 0;
+    for (std::size_t i = 0; i < wishes.size(); ++i) {
+        QVERIFY(room.page.contains(found.labels[i].rect));
+        if (!found.labels[i].leader.isNull()) ++tied;
+        for (std::size_t k = 0; k < wishes.size(); ++k) {
+            QVERIFY(!found.labels[i].rect.intersects(wishes[k].object));
+            if (i != k) QVERIFY(!found.labels[i].rect.intersects(found.labels[k].rect));
+        }
+    }
+    QVERIFY(tied > 0);
+    // With no room at all that is said.
+    QVERIFY(!page_labels(wishes, {QRectF(200, 200, 60, 60), {}}).clear);
 }
 
 void TestPlanParts::names_keep_their_side() {

@@ -46,12 +46,16 @@ class AudioReportTest : public QObject {
     }
 
     void hear() {
-        HearResult result{2.5, 3.0, 440.0, 12.0, 15.0, "m"};
+        HearResult result{2.5, 3.0, 440.0, 12.0, 15.0, "m", 440.0};
         auto json = nlohmann::json::parse(hear_json(result));
         QCOMPARE(json["raised_db"].get<double>(), 3.0);
         QVERIFY(report::hear_text(result, Show{}).find("440.0 Hz (A4 +0 c) howls: it grows by 12.0 dB/s") !=
                 std::string::npos);
-        result = {std::nullopt, 0.0, std::nullopt, std::nullopt, 15.0, "m"};
+        result = {6.0, 2.0, 70.0, -90.0, 15.0, "m", 440.0};
+        const std::string quiet = report::hear_text(result, Show{});
+        for (const char* part : {"No howl", "dies away by 90.0 dB/s", "440.0 Hz (A4 +0 c), with 4.0 dB more"})
+            QVERIFY2(quiet.find(part) != std::string::npos, quiet.c_str());
+        result = {std::nullopt, 0.0, std::nullopt, std::nullopt, 15.0, "m", std::nullopt};
         json = nlohmann::json::parse(hear_json(result));
         QVERIFY(json["margin_db"].is_null() && json["dominant_hz"].is_null());
         QVERIFY(report::hear_text(result, Show{}).find("Nothing comes back") != std::string::npos);

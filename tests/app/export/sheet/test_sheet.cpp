@@ -76,6 +76,23 @@ SheetContent content_of(int inputs, int mixes, bool stretch) {
     return content;
 }
 
+/// Everything on a stage of 12 by 8 m: 48 inputs in four rows, players behind them, wedges in front.
+SheetContent on_stage(SheetContent content) {
+    Show& show = content.show;
+    show.stage.outline = {{-6.0, 0.0}, {6.0, 0.0}, {6.0, 8.0}, {-6.0, 8.0}};
+    for (std::size_t i = 0; i < show.inputs.size(); ++i) {
+        show.inputs[i].has_position = true;
+        show.inputs[i].position = {-5.5 + static_cast<double>(i % 12), 1.6 + 1.5 * static_cast<double>(i / 12), 1.5};
+    }
+    for (std::size_t m = 0; m < show.performers.size(); ++m) {
+        const double x = -5.6 + 0.75 * static_cast<double>(m);
+        show.performers[m].position = {x, 7.5};
+        show.loudspeakers[m].position = {x, 0.5, 0.2};
+        show.loudspeakers[m].kind = LoudspeakerKind::wedge;
+    }
+    return content;
+}
+
 /// A plan that takes all the room there is.
 PlanBlock placeholder() {
     return {[](QSizeF room) { return room.height(); },
@@ -126,6 +143,35 @@ class TestSheet : public QObject {
         write(sheet_pdf(content_of(48, 16, true), {}, placeholder()), path);
         const QString boxes = run(QStringLiteral("pdftotext"), {QStringLiteral("-bbox"), path, QStringLiteral("-")});
         check_boxes(boxes);
+    }
+
+    void nothing_overlaps_on_a_full_plan_with_long_texts_data() {
+        QTest::addColumn<int>("paper");
+        QTest::addColumn<int>("units");
+        QTest::newRow("A4, metres") << int(QPageSize::A4) << int(Units::metric);
+        QTest::newRow("Letter, feet") << int(QPageSize::Letter) << int(Units::imperial);
+    }
+    /// 48 inputs, 16 mixes and players on a drawn stage, every text 40 per cent longer: each can still be found.
+    void nothing_overlaps_on_a_full_plan_with_long_texts() {
+        QFETCH(int, paper);
+        QFETCH(int, units);
+        QTemporaryDir dir;
+        SheetContent content = on_stage(content_of(48, 16, true));
+        content.show.display.units = static_cast<Units>(units);
+        SheetOptions options;
+        options.paper = static_cast<QPageSize::PageSizeId>(paper);
+        const QString path = dir.filePath(QStringLiteral("full.pdf"));
+        write(sheet_pdf(content, options, plan_of_sheet(content, {})), path);
+        check_boxes(run(QStringLiteral("pdftotext"), {QStringLiteral("-bbox"), path, QStringLiteral("-")}));
+        const QString text =
+            without_breaks(run(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), path, QStringLiteral("-")}));
+        const auto found = [&](const std::string& words) {
+            for (const QString& word : QString::fromStdString(words).split(u' '))
+                QVERIFY2(text.contains(word), words.c_str());
+        };
+        for (const Input& input : content.show.inputs) found(input.name), found(input.notes);
+        for (const Mix& mix : content.show.mixes) found(mix.name);
+        for (const Performer& player : content.show.performers) found(player.name);
     }
 
     void the_same_content_gives_the_same_bytes_but_for_dates() {
@@ -185,7 +231,7 @@ class TestSheet : public QObject {
         QVERIFY(text.contains(QStringLiteral("left ear only")) && text.contains(QStringLiteral("its own stand")));
         const auto pages = QRegularExpression(QStringLiteral("page 1 of (\\d+)")).match(text);
         QVERIFY(pages.hasMatch() && pages.captured(1).toInt() <= most_pages);
-        check_inside(run(QStringLiteral("pdftotext"), {QStringLiteral("-bbox"), path, QStringLiteral("-")}));
+        check_boxes(run(QStringLiteral("pdftotext"), {QStringLiteral("-bbox"), path, QStringLiteral("-")}), 1);
     }
 
     void a_metre_is_what_the_bar_says_data() {
@@ -297,23 +343,8 @@ class TestSheet : public QObject {
         return {stage, bar};
     }
 
-    static void check_inside(const QString& xml) {
-        static const QRegularExpression page_line(QStringLiteral("<page width=\"([0-9.]+)\" height=\"([0-9.]+)\">"));
-        static const QRegularExpression word_line(QStringLiteral(
-            "<word xMin=\"([0-9.-]+)\" yMin=\"([0-9.-]+)\" xMax=\"([0-9.-]+)\" yMax=\"([0-9.-]+)\">([^<]*)"));
-        const auto page = page_line.match(xml);
-        QVERIFY(page.hasMatch());
-        for (auto it = word_line.globalMatch(xml); it.hasNext();) {
-            const auto word = it.next();
-            QVERIFY2(word.captured(1).toDouble() >= 0.0 && word.captured(2).toDouble() >= 0.0 &&
-                         word.captured(3).toDouble() <= page.captured(1).toDouble() &&
-                         word.captured(4).toDouble() <= page.captured(2).toDouble(),
-                     qPrintable(word.captured(0)));
-        }
-    }
-
     /// Words as rectangles from pdftotext: inside the page, and no two of a page overlap by more than a hair.
-    static void check_boxes(const QString& xml) {
+    static void check_boxes(const QString& xml, int least_pages = 5) {
         static const QRegularExpression page_line(QStringLiteral("<page width=\"([0-9.]+)\" height=\"([0-9.]+)\">"));
         static const QRegularExpression word_line(QStringLiteral(
             "<word xMin=\"([0-9.-]+)\" yMin=\"([0-9.-]+)\" xMax=\"([0-9.-]+)\" yMax=\"([0-9.-]+)\">([^<]*)"));
@@ -339,7 +370,7 @@ class TestSheet : public QObject {
             }
             words.append({box, match.captured(5)});
         }
-        QVERIFY(pages > 4);
+        QVERIFY(pages >= least_pages);
     }
 };
 

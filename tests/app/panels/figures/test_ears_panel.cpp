@@ -51,8 +51,15 @@ class TestEarsPanel : public QObject {
             QVERIFY(cell(row, PlayersModel::dose).startsWith(QString::number(qRound(dose))));
         }
         const auto* house = stage_.find<QTableView>("house")->model();
-        const QJsonObject place = stage_.checked()[QStringLiteral("house")].toArray()[0].toObject();
-        QCOMPARE(house->index(0, 1).data().toString(), dba_text(place[QStringLiteral("wash_dba")].toDouble()));
+        const QJsonArray places = stage_.checked()[QStringLiteral("house")].toArray();
+        QVERIFY(!places.isEmpty());
+        QCOMPARE(house->rowCount(), static_cast<int>(places.size()));
+        for (int row = 0; row < places.size(); ++row) {
+            const QJsonObject place = places[row].toObject();
+            QCOMPARE(house->index(row, 1).data().toString(), dba_text(place[QStringLiteral("wash_dba")].toDouble()));
+            QCOMPARE(house->index(row, 2).data().toString(),
+                     db_text(place[QStringLiteral("against_target_db")].toDouble()));
+        }
         QVERIFY(!house->index(0, 3).data().toString().isEmpty());
         QVERIFY(stage_.find<QTableView>("loads")->model()->rowCount() > 0);
         QVERIFY(stage_.find<QTableView>("ear_bands")->model()->rowCount() > 5);
@@ -67,6 +74,27 @@ class TestEarsPanel : public QObject {
         QVERIFY(!model->setData(way, QStringLiteral("by telephone"), Qt::EditRole));
         stage_.document().undo();
         QCOMPARE(stage_.show().performers[0].hears, Hears::loudspeakers);
+    }
+    /// The seal counts for in-ear players alone; her own acoustic sound can be taken away again; nonsense is refused.
+    void sealAndOwnSoundAreTypedHere() {
+        open("duo");
+        QAbstractItemModel* model = panel_->players().model();
+        const QModelIndex seal = model->index(0, PlayersModel::seal), own = model->index(0, PlayersModel::acoustic);
+        QVERIFY(!(seal.flags() & Qt::ItemIsEditable));
+        QVERIFY(model->setData(model->index(0, PlayersModel::hears), PlayersModel::ways_of_hearing()[1], Qt::EditRole));
+        QSignalSpy refused(qobject_cast<PlayersModel*>(model), &PlayersModel::refused);
+        QVERIFY(model->setData(seal, QStringLiteral("18,5 dB"), Qt::EditRole));
+        QCOMPARE(stage_.show().performers[0].seal_db, 18.5);
+        QVERIFY(!model->setData(seal, QStringLiteral("tight"), Qt::EditRole));
+        QVERIFY(!model->setData(own, QStringLiteral("900"), Qt::EditRole));
+        QCOMPARE(refused.count(), 2);
+        QVERIFY(model->setData(own, QStringLiteral("86"), Qt::EditRole));
+        QCOMPARE(stage_.show().performers[0].own_acoustic_dba.value(), 86.0);
+        stage_.settle();
+        const QJsonObject player = stage_.checked()[QStringLiteral("performers")].toArray()[0].toObject();
+        QCOMPARE(cell(0, PlayersModel::own), dba_text(player[QStringLiteral("own_dba")].toDouble()));
+        QVERIFY(model->setData(own, QString(), Qt::EditRole));
+        QVERIFY(!stage_.show().performers[0].own_acoustic_dba);
     }
     void aWishIsMetAndIsOneStep() {
         open("duo");
