@@ -100,6 +100,8 @@ EarsPanel::EarsPanel(const Workspace& workspace, QWidget* parent)
     connect(&workspace_.analysis, &AnalysisService::updated, this, &EarsPanel::show_figures);
     connect(players_model_, &PlayersModel::refused, this, [this](const QString& why) { workspace_.say(why); });
     connect(&workspace_.document, &Document::replaced, this, &EarsPanel::show_figures);
+    connect(&workspace_.document, &Document::changed, this,
+            [this] { players_model_->show_result(workspace_.document.show(), workspace_.analysis.result()); });
     connect(players_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this](const QModelIndex& row) {
         if (players_->hasFocus()) workspace_.selection.set({players_model_->id_at(row.row())});
         show_figures();

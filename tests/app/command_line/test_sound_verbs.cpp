@@ -99,7 +99,7 @@ class TestSoundVerbs : public QObject {
         QCOMPARE(say({QStringLiteral("ring"), show}).status, 2);  // no recording
     }
     void tapFindsModesAndPutsThemOnThePickup() {
-        const QString sound = written("taps.wav", tapped()), show = example("fiddle-and-wedge"),
+        const QString sound = written("taps.wav", tapped()), show = example("folk-band-six"),
                       out = path(QStringLiteral("after.howlmap"));
         const QJsonArray modes =
             say({QStringLiteral("tap"), sound, QStringLiteral("--json")}).json()[QStringLiteral("modes")].toArray();
