@@ -20,6 +20,8 @@ namespace {
 constexpr double kLeftM = 0.75, kRightM = 0.6, kTopM = 2.35, kBelowM = 0.22;  // around what is shown
 constexpr double kShortestReachM = 2.6, kLobeM = 0.34, kGripPx = 34.0;
 constexpr double kThin = 1.5, kHeavy = 3.0;
+constexpr double kGripM = 0.42, kLeastGripPx = 52.0, kSmallGripPx = 16.0;  // handles for turning, from what they turn
+constexpr double kLevelPerPx = 0.1, kLatencyPerPx = 0.02;                  // dB, ms
 
 QColor faded(QColor colour, double alpha) {
     colour.setAlphaF(static_cast<float>(std::clamp(alpha, 0.0, 1.0)));
@@ -38,9 +40,11 @@ SideView::SideView(LessonState& state, WaveClock& clock, QWidget* parent)
     setFocusPolicy(Qt::StrongFocus);
     setMinimumSize(360, 240);
     setAccessibleName(tr("Loudspeaker and microphone from the side"));
-    setToolTip(
-        tr("Drag the microphone or the loudspeaker. Arrows move the microphone, with Shift ten times as far; "
-           "[ and ] turn it."));
+    setToolTip(tr(
+        "Drag the microphone or the loudspeaker, or turn either by its round handle. Level and latency are dragged "
+        "sideways, the polarity turns with a click. Arrows move the microphone, with Shift ten times as far; [ and ] "
+        "turn it."));
+    setMouseTracking(true);
     connect(&state_, &LessonState::changed, this, &SideView::refresh);
     connect(&clock_, &WaveClock::ticked, this, qOverload<>(&QWidget::update));
     refresh();
@@ -75,6 +79,8 @@ void SideView::paintEvent(QPaintEvent*) {
     paint_loudspeaker(painter);
     paint_microphone(painter);
     paint_count(painter);
+    paint_grips(painter);
+    paint_chain(painter);
     if (hasFocus()) {
         painter.setPen(QPen(Ink::from(palette()).accent, 2));
         painter.setBrush(Qt::NoBrush);
@@ -241,19 +247,109 @@ void SideView::paint_count(QPainter& painter) const {
         tr("%1 way, one wave %2").arg(length_text(f.distance_m, units), length_text(f.speed / f.hz, units)));
 }
 
+QPointF SideView::aim_grip() const {
+    const double turn = state_.value(Knob::aim) * M_PI / 180.0, far = std::max(kGripM * metre_px(), kLeastGripPx);
+    return to_pixel({state_.value(Knob::distance), state_.value(Knob::height)}) +
+           far * QPointF(std::cos(turn), std::sin(turn));
+}
+
+QPointF SideView::tilt_grip() const {
+    const double turn = state_.value(Knob::tilt) * M_PI / 180.0, far = std::max(kGripM * metre_px(), kLeastGripPx);
+    return to_pixel({0, state_.value(Knob::speaker_height)}) + far * QPointF(std::cos(turn), -std::sin(turn));
+}
+
+void SideView::paint_grips(QPainter& painter) const {
+    const Ink ink = Ink::from(palette());
+    const auto grip = [&](QPointF from, QPointF at, Held what) {
+        painter.setPen(round_pen(ink.soft, 1.0, Qt::DotLine));
+        painter.drawLine(from, at);
+        painter.setPen(round_pen(held_ == what ? ink.accent : ink.soft, 2.0));
+        painter.setBrush(ink.paper);
+        painter.drawEllipse(at, 6.0, 6.0);
+    };
+    grip(to_pixel({0, state_.value(Knob::speaker_height)}), tilt_grip(), Held::tilt);
+    if (state_.value(Knob::body) < 0.5)
+        grip(to_pixel({state_.value(Knob::distance), state_.value(Knob::height)}), aim_grip(), Held::aim);
+}
+
+QString SideView::chain_text(Held what) const {
+    if (what == Held::level) return tr("Level %1 dB").arg(state_.value(Knob::level), 0, 'f', 1);
+    if (what == Held::latency) return tr("Latency %1 ms").arg(state_.value(Knob::latency), 0, 'f', 1);
+    return state_.value(Knob::polarity) > 0.5 ? tr("Polarity turned") : tr("Polarity normal");
+}
+
+/// At the upper right, one below the other; as wide as what stands in it may become.
+QRectF SideView::chain_box(Held what) const {
+    const QFontMetricsF metrics(tabular(font()));
+    const double high = metrics.height() + 8.0, wide = metrics.horizontalAdvance(tr("Polarity normal")) + 40.0;
+    const int row = what == Held::level ? 0 : what == Held::latency ? 1 : 2;
+    return {width() - wide - 14.0, 12.0 + row * (high + 4.0), wide, high};
+}
+
+void SideView::paint_chain(QPainter& painter) const {
+    const Ink ink = Ink::from(palette());
+    painter.setFont(tabular(font()));
+    for (const Held what : {Held::level, Held::latency, Held::polarity}) {
+        const QRectF box = chain_box(what);
+        painter.setPen(round_pen(held_ == what ? ink.accent : ink.soft, 1.0));
+        painter.setBrush(ink.paper);
+        painter.drawRoundedRect(box, 4.0, 4.0);
+        painter.setPen(ink.ink);
+        painter.drawText(box, Qt::AlignCenter, chain_text(what));
+        if (what == Held::polarity) continue;
+        painter.setPen(ink.soft);  // arrows: it is dragged sideways
+        painter.drawText(box.adjusted(5, 0, -5, 0), Qt::AlignLeft | Qt::AlignVCenter, QStringLiteral("\u2039"));
+        painter.drawText(box.adjusted(5, 0, -5, 0), Qt::AlignRight | Qt::AlignVCenter, QStringLiteral("\u203a"));
+    }
+}
+
+SideView::Held SideView::held_at(QPointF pixel) const {
+    for (const Held what : {Held::level, Held::latency, Held::polarity})
+        if (chain_box(what).contains(pixel)) return what;
+    const auto near = [&](QPointF at, double px) { return QLineF(at, pixel).length() < px; };
+    if (state_.value(Knob::body) < 0.5 && near(aim_grip(), kSmallGripPx)) return Held::aim;
+    if (near(tilt_grip(), kSmallGripPx)) return Held::tilt;
+    if (near(to_pixel({state_.value(Knob::distance), state_.value(Knob::height)}), kGripPx)) return Held::microphone;
+    return near(to_pixel({0, state_.value(Knob::speaker_height)}), kGripPx) ? Held::loudspeaker : Held::nothing;
+}
+
+void SideView::show_cursor(QPointF pixel) {
+    const Held what = held_at(pixel);
+    setCursor(what == Held::nothing                          ? Qt::ArrowCursor
+              : what == Held::level || what == Held::latency ? Qt::SizeHorCursor
+              : what == Held::polarity                       ? Qt::PointingHandCursor
+                                                             : Qt::OpenHandCursor);
+}
+
 void SideView::mousePressEvent(QMouseEvent* event) {
+    held_ = held_at(event->position());
+    held_from_ = event->position();
+    if (held_ == Held::polarity) state_.turn(Knob::polarity, state_.value(Knob::polarity) > 0.5 ? 0.0 : 1.0);
+    if (held_ == Held::level) held_value_ = state_.value(Knob::level);
+    if (held_ == Held::latency) held_value_ = state_.value(Knob::latency);
+    if (held_ != Held::nothing && held_ != Held::polarity) state_.begin_drag();
+}
+
+void SideView::drag_to(QPointF pixel) {
+    const Vec2 at = to_place(pixel);
+    const auto whole = [](double value) { return std::round(value * 100.0) / 100.0; };
+    const auto tenth = [](double value) { return std::round(value * 10.0) / 10.0; };
+    const auto turned = [&](QPointF from, double up) {
+        return std::round(std::atan2(up * (pixel.y() - from.y()), pixel.x() - from.x()) * 180.0 / M_PI);
+    };
+    const double moved = pixel.x() - held_from_.x();
     const QPointF microphone = to_pixel({state_.value(Knob::distance), state_.value(Knob::height)});
-    const QPointF loudspeaker = to_pixel({0, state_.value(Knob::speaker_height)});
-    const auto near = [&](QPointF at) { return QLineF(at, event->position()).length() < kGripPx; };
-    held_ = near(microphone) ? Held::microphone : near(loudspeaker) ? Held::loudspeaker : Held::nothing;
-    if (held_ != Held::nothing) state_.begin_drag();
+    if (held_ == Held::microphone) state_.move_microphone(whole(at.x), whole(at.y));
+    if (held_ == Held::loudspeaker) state_.turn(Knob::speaker_height, whole(at.y));
+    if (held_ == Held::aim) state_.turn(Knob::aim, turned(microphone, 1.0));
+    if (held_ == Held::tilt) state_.turn(Knob::tilt, turned(to_pixel({0, state_.value(Knob::speaker_height)}), -1.0));
+    if (held_ == Held::level) state_.turn(Knob::level, tenth(held_value_ + kLevelPerPx * moved));
+    if (held_ == Held::latency) state_.turn(Knob::latency, tenth(held_value_ + kLatencyPerPx * moved));
 }
 
 void SideView::mouseMoveEvent(QMouseEvent* event) {
-    const Vec2 at = to_place(event->position());
-    const auto whole = [](double value) { return std::round(value * 100.0) / 100.0; };
-    if (held_ == Held::microphone) state_.move_microphone(whole(at.x), whole(at.y));
-    if (held_ == Held::loudspeaker) state_.turn(Knob::speaker_height, whole(at.y));
+    if (held_ == Held::nothing) return show_cursor(event->position());
+    drag_to(event->position());
 }
 
 void SideView::mouseReleaseEvent(QMouseEvent*) {

@@ -28,7 +28,15 @@ class SideView : public QWidget {
     void keyPressEvent(QKeyEvent* event) override;
 
   private:
-    enum class Held { nothing, microphone, loudspeaker };
+    enum class Held { nothing, microphone, loudspeaker, aim, tilt, level, latency, polarity };
+    /// What a hand at this pixel would take hold of.
+    Held held_at(QPointF pixel) const;
+    QPointF aim_grip() const;   ///< behind the microphone: drag it round
+    QPointF tilt_grip() const;  ///< before the loudspeaker
+    QRectF chain_box(Held what) const;
+    QString chain_text(Held what) const;
+    void drag_to(QPointF pixel);
+    void show_cursor(QPointF pixel);
     double metre_px() const;
     void refresh();
     void paint_floor(QPainter& painter) const;
@@ -37,11 +45,15 @@ class SideView : public QWidget {
     void paint_loudspeaker(QPainter& painter) const;
     void paint_microphone(QPainter& painter) const;
     void paint_count(QPainter& painter) const;
+    void paint_grips(QPainter& painter) const;
+    void paint_chain(QPainter& painter) const;
 
     LessonState& state_;
     WaveClock& clock_;
     Held held_ = Held::nothing;
-    double shown_m_ = 3.0;  ///< how far the view reaches; kept while something is dragged
+    QPointF held_from_;
+    double held_value_ = 0.0;  ///< of the knob when it was taken hold of
+    double shown_m_ = 3.0;     ///< how far the view reaches; kept while something is dragged
 };
 
 }  // namespace howlmap::app

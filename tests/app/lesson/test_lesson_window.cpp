@@ -95,6 +95,43 @@ class TestLessonWindow : public QObject {
         QVERIFY(state.bench() == rest);
     }
 
+    void angles_gain_latency_and_polarity_by_mouse() {
+        LessonWindow window(document_, {}, nullptr);
+        window.resize(1280, 800);
+        window.show();
+        auto* side = window.findChild<SideView*>();
+        LessonState& state = window.state();
+        state.turn(Knob::aim, 0.0), state.turn(Knob::tilt, 0.0);
+        const auto drag = [&](QPointF from, QPointF to) {
+            QTest::mousePress(side, Qt::LeftButton, {}, from.toPoint());
+            QTest::mouseMove(side, to.toPoint());
+            QTest::mouseRelease(side, Qt::LeftButton, {}, to.toPoint());
+        };
+        const QPointF mic = side->to_pixel({state.value(Knob::distance), state.value(Knob::height)});
+        const QPointF box = side->to_pixel({0, state.value(Knob::speaker_height)});
+        const double metre = side->to_pixel({1, 0}).x() - side->to_pixel({0, 0}).x();
+        const double far = std::max(0.42 * metre, 52.0);
+        drag(mic + QPointF(far, 0), mic + QPointF(far, far));  // its tail down: it looks up
+        QVERIFY2(std::abs(state.value(Knob::aim) - 45.0) < 2.0, qPrintable(QString::number(state.value(Knob::aim))));
+        drag(box + QPointF(far, 0), box + QPointF(far, -far));
+        QVERIFY2(std::abs(state.value(Knob::tilt) - 45.0) < 2.0, qPrintable(QString::number(state.value(Knob::tilt))));
+        // Level, latency and polarity stand one below the other at the upper right.
+        const QPointF level(side->width() - 60, 24),
+            latency = level + QPointF(0, QFontMetricsF(side->font()).height() + 12);
+        const double was = state.value(Knob::level), late = state.value(Knob::latency);
+        drag(level, level - QPointF(50, 0));
+        QVERIFY2(std::abs(state.value(Knob::level) - (was - 5.0)) < 0.2,
+                 qPrintable(QString::number(state.value(Knob::level))));
+        drag(latency, latency + QPointF(50, 0));
+        QVERIFY2(std::abs(state.value(Knob::latency) - (late + 1.0)) < 0.1,
+                 qPrintable(QString::number(state.value(Knob::latency))));
+        const QPointF polarity = latency + (latency - level);
+        QTest::mouseClick(side, Qt::LeftButton, {}, polarity.toPoint());
+        QCOMPARE(state.value(Knob::polarity), 1.0);
+        QTest::mouseClick(side, Qt::LeftButton, {}, polarity.toPoint());
+        QCOMPARE(state.value(Knob::polarity), 0.0);
+    }
+
     void keyboard_for_everything() {
         LessonWindow window(document_, {}, nullptr);
         LessonState& state = window.state();

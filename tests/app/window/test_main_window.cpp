@@ -9,8 +9,8 @@
 #include <QMenu>
 #include <QMessageBox>
 #include <QMimeData>
-#include <QStandardPaths>
 #include <QSettings>
+#include <QStandardPaths>
 #include <QTemporaryDir>
 
 #include "app/panels/panel_table.h"
@@ -195,6 +195,20 @@ class TestMainWindow : public QObject {
             QVERIFY(!window.docks().dock(QLatin1StringView(entry.id))->isVisibleTo(&window));
         alone->trigger();
         QVERIFY(window.docks().dock(QStringLiteral("loops"))->isVisibleTo(&window));
+    }
+    void keysOpenTheLessonAndTheSoundOfTheStage() {
+        MainWindow window;
+        window.show();
+        window.activateWindow();
+        QVERIFY(QTest::qWaitForWindowActive(&window));
+        QTest::keyClick(&window, Qt::Key_F8);
+        QTRY_VERIFY(window.findChild<QWidget*>(QStringLiteral("lesson_window")));
+        QVERIFY(window.findChild<QWidget*>(QStringLiteral("lesson_window"))->isVisible());
+        window.activateWindow();
+        QVERIFY(QTest::qWaitForWindowActive(&window));
+        QTest::keyClick(&window, Qt::Key_F7);
+        QTRY_VERIFY(window.findChild<QWidget*>(QStringLiteral("hear_window")));
+        window.document().set_clean();
     }
     void theLayoutComesBackAndNonsenseDoesNoHarm() {
         {
