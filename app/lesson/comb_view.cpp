@@ -116,6 +116,7 @@ void CombView::paint_notes(QPainter& painter) const {
             taken, [&](const QRectF& other) { return other.left() < box.right() && box.left() < other.right(); });
         if (!free || box.top() < 0) continue;
         taken.push_back(box);
+        painter.fillRect(box, ink.paper);  // the dashed line of ringing may pass behind
         painter.setPen(ink.ink);
         painter.drawText(box, Qt::AlignCenter, note);
     }

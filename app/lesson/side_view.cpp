@@ -41,7 +41,7 @@ SideView::SideView(LessonState& state, WaveClock& clock, QWidget* parent)
     setMinimumSize(360, 240);
     setAccessibleName(tr("Loudspeaker and microphone from the side"));
     setToolTip(tr(
-        "Drag the microphone or the loudspeaker, or turn either by its round handle. Level and latency are dragged "
+        "Drag the microphone or the loudspeaker, or turn either by the handle behind it. Level and latency are dragged "
         "sideways, the polarity turns with a click. Arrows move the microphone, with Shift ten times as far; [ and ] "
         "turn it."));
     setMouseTracking(true);
@@ -255,7 +255,7 @@ QPointF SideView::aim_grip() const {
 
 QPointF SideView::tilt_grip() const {
     const double turn = state_.value(Knob::tilt) * M_PI / 180.0, far = std::max(kGripM * metre_px(), kLeastGripPx);
-    return to_pixel({0, state_.value(Knob::speaker_height)}) + far * QPointF(std::cos(turn), -std::sin(turn));
+    return to_pixel({0, state_.value(Knob::speaker_height)}) + far * QPointF(-std::cos(turn), std::sin(turn));
 }
 
 void SideView::paint_grips(QPainter& painter) const {
@@ -265,7 +265,7 @@ void SideView::paint_grips(QPainter& painter) const {
         painter.drawLine(from, at);
         painter.setPen(round_pen(held_ == what ? ink.accent : ink.soft, 2.0));
         painter.setBrush(ink.paper);
-        painter.drawEllipse(at, 6.0, 6.0);
+        painter.drawRoundedRect(QRectF(at.x() - 6.0, at.y() - 6.0, 12.0, 12.0), 2.0, 2.0);  // round are the whole waves
     };
     grip(to_pixel({0, state_.value(Knob::speaker_height)}), tilt_grip(), Held::tilt);
     if (state_.value(Knob::body) < 0.5)
@@ -334,8 +334,9 @@ void SideView::drag_to(QPointF pixel) {
     const Vec2 at = to_place(pixel);
     const auto whole = [](double value) { return std::round(value * 100.0) / 100.0; };
     const auto tenth = [](double value) { return std::round(value * 10.0) / 10.0; };
-    const auto turned = [&](QPointF from, double up) {
-        return std::round(std::atan2(up * (pixel.y() - from.y()), pixel.x() - from.x()) * 180.0 / M_PI);
+    // The handles lie behind what they turn, so the angle is that of the way from the hand to the middle.
+    const auto turned = [&](QPointF middle, double ahead) {
+        return std::round(std::atan2(pixel.y() - middle.y(), ahead * (pixel.x() - middle.x())) * 180.0 / M_PI);
     };
     const double moved = pixel.x() - held_from_.x();
     const QPointF microphone = to_pixel({state_.value(Knob::distance), state_.value(Knob::height)});

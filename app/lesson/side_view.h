@@ -32,7 +32,7 @@ class SideView : public QWidget {
     /// What a hand at this pixel would take hold of.
     Held held_at(QPointF pixel) const;
     QPointF aim_grip() const;   ///< behind the microphone: drag it round
-    QPointF tilt_grip() const;  ///< before the loudspeaker
+    QPointF tilt_grip() const;  ///< behind the loudspeaker
     QRectF chain_box(Held what) const;
     QString chain_text(Held what) const;
     void drag_to(QPointF pixel);

@@ -54,7 +54,7 @@ std::string moved(const Bench& before, const LessonFigures& was, const Bench& af
 }
 
 std::string looked_at(const Bench& bench, const LessonFigures& is) {
-    const std::string head = said("{} is a wave of {}; from loudspeaker to microphone it fits {:.1f} times.",
+    const std::string head = said("{} is a wave of {}; from loudspeaker to microphone it fits {:.2f} times.",
                                   hz_and_note(is.hz), metres(bench, is.speed / is.hz), is.whole_waves);
     if (!is.loop_gain_db) return head;
     const char* step = is.misfit < 0.05  ? "It comes back in step: it feeds itself."

@@ -111,7 +111,7 @@ QVariant PlayersModel::data(const QModelIndex& index, int role) const {
 
 QVariant PlayersModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (orientation != Qt::Horizontal) return {};
-    if (role == Qt::ToolTipRole && section >= niosh)
+    if (role == Qt::ToolTipRole && section >= niosh && section <= dose)
         return tr("An estimate for planning, not a measurement of hearing safety");
     if (role == Qt::ToolTipRole && section == hears)
         return tr("How this player hears; choose with a double click or F2");
@@ -120,9 +120,9 @@ QVariant PlayersModel::headerData(int section, Qt::Orientation orientation, int 
     if (role == Qt::ToolTipRole && section == acoustic)
         return tr("Her instrument or voice itself at her ear in loud playing; type it, empty for none");
     if (role != Qt::DisplayRole) return {};
-    const QStringList titles{tr("Player"), tr("Hears by"), tr("Seal"),        tr("Own acoustic"),
-                             tr("Own"),    tr("Others"),   tr("Hear margin"), tr("At ear"),
-                             tr("NIOSH"),  tr("OSHA"),     tr("Dose of set")};
+    const QStringList titles{tr("Player"),      tr("Hears by"), tr("Own"),         tr("Others"),
+                             tr("Hear margin"), tr("At ear"),   tr("NIOSH"),       tr("OSHA"),
+                             tr("Dose of set"), tr("Seal"),     tr("Own acoustic")};
     return titles.value(section);
 }
 

@@ -16,7 +16,7 @@ class Document;
 class PlayersModel : public QAbstractTableModel {
     Q_OBJECT
   public:
-    enum Column { player, hears, seal, acoustic, own, others, hear_margin, ear, niosh, osha, dose, column_count };
+    enum Column { player, hears, own, others, hear_margin, ear, niosh, osha, dose, seal, acoustic, column_count };
 
     explicit PlayersModel(Document& document, QObject* parent = nullptr);
     /// What can be chosen in the column `hears`, in the order of the values.

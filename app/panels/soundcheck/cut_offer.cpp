@@ -134,7 +134,7 @@ void CutOffer::suggest() {
             const QString next = cut.next_hz > 0.0 ? hz_text(cut.next_hz) : tr("nothing");
             reason_->setText(
                 !cut.by_drawing
-                    ? tr("The drawing expects %1 before this one, so begin with little and listen.").arg(next)
+                    ? tr("By gain alone %1 stands higher than this one, so begin with little and listen.").arg(next)
                 : cut.levels_with && cut.needed_db > cut.cut_db
                     ? tr("%1 dB would do, but less than %2 dB is hardly worth a cut: then %3 is the nearest.")
                           .arg(-cut.needed_db, 0, 'f', 1)

@@ -47,6 +47,7 @@ void WalkPage::build() {
     band_ = new QComboBox;
     band_->setObjectName(QStringLiteral("walk_band"));
     band_->setAccessibleName(tr("Band that rings"));
+    band_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     band_->setPlaceholderText(tr("Which band?"));
     band_->setToolTip(tr("The band that rings; the likeliest stand first."));
     forward_ = new QPushButton;

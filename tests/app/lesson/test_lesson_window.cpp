@@ -113,7 +113,7 @@ class TestLessonWindow : public QObject {
         const double far = std::max(0.42 * metre, 52.0);
         drag(mic + QPointF(far, 0), mic + QPointF(far, far));  // its tail down: it looks up
         QVERIFY2(std::abs(state.value(Knob::aim) - 45.0) < 2.0, qPrintable(QString::number(state.value(Knob::aim))));
-        drag(box + QPointF(far, 0), box + QPointF(far, -far));
+        drag(box - QPointF(far, 0), box + QPointF(-far, far));
         QVERIFY2(std::abs(state.value(Knob::tilt) - 45.0) < 2.0, qPrintable(QString::number(state.value(Knob::tilt))));
         // Level, latency and polarity stand one below the other at the upper right.
         const QPointF level(side->width() - 60, 24),
