@@ -2,6 +2,8 @@
 #include "app/panels/common/card.h"
 
 #include <QApplication>
+#include <QLabel>
+#include <QListView>
 #include <QPainter>
 #include <algorithm>
 #include <utility>
@@ -69,6 +71,24 @@ void CardDelegate::paint(QPainter* painter, const QStyleOptionViewItem& given, c
     painter->drawText(QRect(upper.topLeft(), QSize(left_width, upper.height())), Qt::AlignLeft | Qt::AlignVCenter,
                       QFontMetrics(head).elidedText(headline, Qt::ElideRight, left_width));
     painter->restore();
+}
+
+void show_as_cards(QListView& list, QAbstractItemModel& model, const char* object_name,
+                   const QString& accessible_name) {
+    list.setObjectName(QString::fromLatin1(object_name));
+    list.setModel(&model);
+    list.setItemDelegate(new CardDelegate(&list));
+    list.setUniformItemSizes(true);
+    list.setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    list.setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    list.setFrameShape(QFrame::NoFrame);
+    list.setAccessibleName(accessible_name);
+}
+
+void set_up_sentence(QLabel& label, int margin) {
+    label.setWordWrap(true);
+    label.setMargin(margin);
+    label.setAlignment(Qt::AlignTop);
 }
 
 }  // namespace howlmap::app

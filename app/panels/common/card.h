@@ -4,6 +4,9 @@
 #pragma once
 #include <QStyledItemDelegate>
 
+class QLabel;
+class QListView;
+
 namespace howlmap::app {
 
 /// What a model gives for a card, beside Qt::DisplayRole (the headline).
@@ -21,5 +24,10 @@ class CardDelegate : public QStyledItemDelegate {
     void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override;
     QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
 };
+
+/// Makes a list show the rows of a model as cards, without a frame and without a scroll bar across.
+void show_as_cards(QListView& list, QAbstractItemModel& model, const char* object_name, const QString& accessible_name);
+/// A sentence in place of the list while there is nothing to show, at the top of its room.
+void set_up_sentence(QLabel& label, int margin);
 
 }  // namespace howlmap::app

@@ -30,11 +30,7 @@ CuresPanel::CuresPanel(const Workspace& workspace, QWidget* parent)
       plan_(new QLabel),
       progress_(new QProgressBar) {
     build_list();
-    for (QLabel* label : {empty_, detail_, plan_}) {
-        label->setWordWrap(true);
-        label->setMargin(8);
-        label->setAlignment(Qt::AlignTop);
-    }
+    for (QLabel* label : {empty_, detail_, plan_}) set_up_sentence(*label, 8);
     empty_->setObjectName(QStringLiteral("cures_empty"));
     progress_->setObjectName(QStringLiteral("cures_progress"));
     detail_->setObjectName(QStringLiteral("cure_detail"));
@@ -61,15 +57,8 @@ CuresPanel::CuresPanel(const Workspace& workspace, QWidget* parent)
 }
 
 void CuresPanel::build_list() {
-    list_->setObjectName(QStringLiteral("cures"));
-    list_->setModel(model_);
-    list_->setItemDelegate(new CardDelegate(list_));
-    list_->setUniformItemSizes(true);
-    list_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    list_->setFrameShape(QFrame::NoFrame);
+    show_as_cards(*list_, *model_, "cures", tr("Cures, best first"));
     list_->setMouseTracking(true);
-    list_->setAccessibleName(tr("Cures, best first"));
     list_->setWhatsThis(
         tr("Each card is one cure, judged at equal loudness for the player: at the right what it gains to count on, "
            "below it as "

@@ -26,21 +26,12 @@ LoopsPanel::LoopsPanel(const Workspace& workspace, QWidget* parent)
       empty_(new QLabel),
       why_(new QLabel),
       teach_(new QPushButton(icon(QStringLiteral("lesson")), tr("Show in the &lesson"))) {
-    list_->setObjectName(QStringLiteral("rings"));
-    list_->setModel(model_);
-    list_->setItemDelegate(new CardDelegate(list_));
-    list_->setUniformItemSizes(true);
-    list_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    list_->setFrameShape(QFrame::NoFrame);
-    list_->setAccessibleName(tr("Rings, worst first"));
+    show_as_cards(*list_, *model_, "rings", tr("Rings, worst first"));
     list_->setWhatsThis(
         tr("Each card is a frequency that can ring: note, band, who makes it; at the right the margin to count on, and "
            "below it "
            "the margin as drawn."));
-    empty_->setWordWrap(true);
-    empty_->setMargin(12);
-    empty_->setAlignment(Qt::AlignTop);
+    set_up_sentence(*empty_, 12);
     why_->setObjectName(QStringLiteral("ring_why"));
     why_->setWordWrap(true);
     why_->setMargin(8);

@@ -58,22 +58,13 @@ RingOutList::RingOutList(const Workspace& workspace, QWidget* parent)
       list_(new QListView),
       empty_(new QLabel),
       progress_(new QProgressBar) {
-    list_->setObjectName(QStringLiteral("ring_out"));
-    list_->setModel(model_);
-    list_->setItemDelegate(new CardDelegate(list_));
-    list_->setUniformItemSizes(true);
-    list_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    list_->setFrameShape(QFrame::NoFrame);
-    list_->setAccessibleName(tr("Bands in the order in which they are likely to ring"));
+    show_as_cards(*list_, *model_, "ring_out", tr("Bands in the order in which they are likely to ring"));
     list_->setWhatsThis(
         tr("Each card is a third-octave band: at the right the probability that it rings first, over all stages that "
            "the "
            "tolerances allow, and the frequency at which its loops are strongest; below who makes it and in which mix. "
            "Press Enter to take it into the walk."));
-    empty_->setWordWrap(true);
-    empty_->setMargin(8);
-    empty_->setAlignment(Qt::AlignTop);
+    set_up_sentence(*empty_, 8);
     progress_->setTextVisible(false);
     progress_->setMaximumHeight(4);
     progress_->setRange(0, 100);
