@@ -50,8 +50,8 @@ std::vector<LabelPlace> placed_names(const Show& show, const std::vector<const O
 }
 
 namespace {
-constexpr std::array kSizesPx = {11.0, 10.0, 9.0, 8.0};  ///< 8.3 to 6 points on paper
-constexpr std::size_t kMostSearched = 300;               ///< names; beyond, nobody reads them all on one page
+constexpr std::array kSizesPx = {11.0, 9.0, 8.0};  ///< 8.3 to 6 points on paper
+constexpr std::size_t kMostSearched = 120;         ///< names; beyond, nobody reads them all on one page
 
 QLineF to_px(const QLineF& line, double px) { return {line.p1() / px, line.p2() / px}; }
 
@@ -90,10 +90,19 @@ PageLabels searched(const Show& show, const std::vector<const ObjectLook*>& look
     found.labels.resize(looks.size());
     return found;
 }
+
+PageNames names_placed_once(const Show& show, const std::vector<const ObjectLook*>& looks, PlanStyle style) {
+    PageNames names;
+    style.label_px = names.label_px = kSizesPx.back();
+    for (const ObjectLook* look : looks) names.texts.push_back(look->label);
+    for (const LabelPlace& place : placed_names(show, looks, style)) names.places.push_back({place.rect, {}, false});
+    return names;
+}
 }  // namespace
 
 PageNames names_on_page(const Show& show, const std::vector<const ObjectLook*>& looks, const PlanStyle& style,
                         const QRectF& page) {
+    if (looks.size() > kMostSearched) return names_placed_once(show, looks, style);
     PageNames names;
     PlanStyle sized = style;
     for (const bool channels_alone : {false, true})
@@ -101,14 +110,10 @@ PageNames names_on_page(const Show& show, const std::vector<const ObjectLook*>& 
             sized.label_px = names.label_px = size;
             names.texts.clear();
             for (const ObjectLook* look : looks) names.texts.push_back(name_on_page(*look, channels_alone));
-            if (looks.size() > kMostSearched) break;
             PageLabels found = searched(show, looks, sized, page, names.texts);
             names.places = std::move(found.labels);
             if (found.clear) return names;
         }
-    if (names.places.empty())
-        for (const LabelPlace& place : placed_names(show, looks, sized))
-            names.places.push_back({place.rect, {}, false});
     return names;
 }
 

@@ -13,7 +13,7 @@ constexpr std::array kReaches = {3.0, 12.0, 24.0, 40.0, 60.0, 84.0, 112.0, 144.0
 constexpr int kBearings = 24;
 constexpr double kLeaderFrom = 10.0;  ///< names further away are tied to their objects by a line
 constexpr double kApart = 1.5;        ///< between two names
-constexpr int kSweeps = 40;
+constexpr int kSweeps = 12;
 // Costs, in lengths of way that a name would rather go. They only rank; what must not be outweighs what is not nice.
 constexpr double kOutside = 1e5, kCovers = 1e4, kPerCovered = 10.0, kPerEdge = 2.5, kLeader = 12.0,
                  kLeaderCrosses = 60.0, kDoubtful = 40.0, kSlanted = 3.0;

@@ -70,6 +70,7 @@ class TestPlanExport : public QObject {
     void pdf_is_sound_and_fonts_are_embedded();
     void pdf_is_to_scale();
     void svg_is_well_formed_and_keeps_text();
+    void a_crowd_keeps_its_names();
     void png_has_size_and_resolution();
     void png_can_be_transparent();
     void the_largest_round_scale_that_fits_is_taken();
@@ -145,6 +146,21 @@ void TestPlanExport::svg_is_well_formed_and_keeps_text() {
     if (lint.there) QCOMPARE(lint.status, 0);
     const Tool render = run("rsvg-convert", svg, QStringLiteral("plan.svg"), {});
     if (render.there) QVERIFY(render.status == 0 && !QImage::fromData(render.out).isNull());
+}
+
+/// More names than are searched a place for one against all others: each is still there.
+void TestPlanExport::a_crowd_keeps_its_names() {
+    Show show;
+    for (int i = 0; i < 150; ++i) {
+        Mark mark;
+        mark.id = "m" + std::to_string(i), mark.text = "mark " + std::to_string(i) + " of many";
+        mark.position = {-3.9 + 0.5 * (i % 15), 0.2 + 0.45 * (i / 15)};
+        show.marks.push_back(mark);
+    }
+    PlanFile file;
+    file.format = PlanFormat::svg;
+    const QByteArray svg = plan_bytes(show, drawing(), file);
+    for (const Mark& mark : show.marks) QVERIFY2(svg.contains(mark.text.c_str()), mark.text.c_str());
 }
 
 void TestPlanExport::png_has_size_and_resolution() {
