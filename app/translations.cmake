@@ -1,6 +1,6 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 # The languages. `ninja update_translations` puts new strings of app/ and core/ into resources/translations; the files
-# there are compiled in under :/i18n. A test counts what is not translated.
+# there are compiled in under :/i18n. A test collects the texts anew and counts what is not translated.
 set(translations ${PROJECT_SOURCE_DIR}/resources/translations/howlmap_de.ts)
 qt_add_lrelease(howlmap_app TS_FILES ${translations} QM_FILES_OUTPUT_VARIABLE compiled)
 set_source_files_properties(${compiled} PROPERTIES QT_RESOURCE_ALIAS howlmap_de.qm)

@@ -14,6 +14,7 @@
 
 namespace howlmap {
 namespace {
+constexpr const char* masked(const char* english) { return translatable("listening", english); }
 constexpr double kMattersDb = 12.0;
 
 /// What players call the lower, middle and upper part of their sound, and where the parts meet (common practice, no
@@ -22,7 +23,7 @@ struct Register {
     double low_below_hz, high_above_hz;
     const char *low, *middle, *high;  // whole sentences, for the languages that bend words
 };
-constexpr const char* kWhole = "Your whole sound is under {} ({} dB at {} Hz).";
+constexpr const char* kWhole = masked("Your whole sound is under {} ({} dB at {} Hz).");
 
 Register register_of(const Show& show, const std::string& performer) {
     const auto input = std::find_if(show.inputs.begin(), show.inputs.end(),
@@ -30,23 +31,26 @@ Register register_of(const Show& show, const std::string& performer) {
     const auto* name = input == show.inputs.end() ? nullptr : std::get_if<SpectrumName>(&input->spectrum);
     switch (name ? *name : SpectrumName::pink) {
         case SpectrumName::voice:
-            return {300.0, 2000.0, "Your chest voice is under {} ({} dB at {} Hz).",
-                    "Your vowels are under {} ({} dB at {} Hz).", "Your consonants are under {} ({} dB at {} Hz)."};
+            return {300.0, 2000.0, masked("Your chest voice is under {} ({} dB at {} Hz)."),
+                    masked("Your vowels are under {} ({} dB at {} Hz)."),
+                    masked("Your consonants are under {} ({} dB at {} Hz).")};
         case SpectrumName::strings:
-            return {400.0, 2000.0, "Your low strings are under {} ({} dB at {} Hz).",
-                    "Your upper strings are under {} ({} dB at {} Hz).",
-                    "Your brilliance is under {} ({} dB at {} Hz)."};
+            return {400.0, 2000.0, masked("Your low strings are under {} ({} dB at {} Hz)."),
+                    masked("Your upper strings are under {} ({} dB at {} Hz)."),
+                    masked("Your brilliance is under {} ({} dB at {} Hz).")};
         case SpectrumName::plucked:
-            return {250.0, 2000.0, "Your low strings are under {} ({} dB at {} Hz).",
-                    "Your upper strings are under {} ({} dB at {} Hz).", "Your attack is under {} ({} dB at {} Hz)."};
+            return {250.0, 2000.0, masked("Your low strings are under {} ({} dB at {} Hz)."),
+                    masked("Your upper strings are under {} ({} dB at {} Hz)."),
+                    masked("Your attack is under {} ({} dB at {} Hz).")};
         case SpectrumName::bass:
-            return {100.0, 400.0, "Your lowest notes are under {} ({} dB at {} Hz).",
-                    "Your upper notes are under {} ({} dB at {} Hz).", "Your attack is under {} ({} dB at {} Hz)."};
+            return {100.0, 400.0, masked("Your lowest notes are under {} ({} dB at {} Hz)."),
+                    masked("Your upper notes are under {} ({} dB at {} Hz)."),
+                    masked("Your attack is under {} ({} dB at {} Hz).")};
         case SpectrumName::pink:
             break;
     }
-    return {250.0, 2000.0, "Your lows are under {} ({} dB at {} Hz).", "Your middle is under {} ({} dB at {} Hz).",
-            "Your highs are under {} ({} dB at {} Hz)."};
+    return {250.0, 2000.0, masked("Your lows are under {} ({} dB at {} Hz)."),
+            masked("Your middle is under {} ({} dB at {} Hz)."), masked("Your highs are under {} ({} dB at {} Hz).")};
 }
 
 const char* sentence_for(const Register& parts, double low_hz, double high_hz) {

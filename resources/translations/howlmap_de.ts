@@ -28,60 +28,72 @@
         <translation>%1 min</translation>
     </message>
     <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
+        <source>turned 30° to stage left %1</source>
+        <translation>um 30° nach Bühne links gedreht %1</translation>
     </message>
     <message>
-        <source>An estimate for planning, not a measurement of hearing safety</source>
-        <translation>Eine Schätzung zum Planen, keine Messung der Hörsicherheit</translation>
+        <source>turned 30° to stage right %1</source>
+        <translation>um 30° nach Bühne rechts gedreht %1</translation>
     </message>
     <message>
-        <source>Player</source>
-        <translation>Spieler</translation>
+        <source>1 m upstage %1</source>
+        <translation>1 m nach hinten %1</translation>
     </message>
     <message>
-        <source>Own</source>
-        <translation>Eigenes</translation>
+        <source>Margin as drawn %1, then %2.</source>
+        <translation>Reserve wie gezeichnet %1, dann %2.</translation>
     </message>
     <message>
-        <source>Others</source>
-        <translation>Anderes</translation>
+        <source>%1: %2, then %3.</source>
+        <translation>%1: %2, dann %3.</translation>
     </message>
     <message>
-        <source>Hear margin</source>
-        <translation>Hörreserve</translation>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
     <message>
-        <source>At the ear</source>
-        <translation>Am Ohr</translation>
+        <source>No levels let everybody hear themselves: %1</source>
+        <translation>Bei keinen Pegeln hören sich alle: %1</translation>
     </message>
     <message>
-        <source>NIOSH allows</source>
-        <translation>NIOSH erlaubt</translation>
+        <source>%1 sends change.</source>
+        <translation>%1 Sends ändern sich.</translation>
     </message>
     <message>
-        <source>OSHA allows</source>
-        <translation>OSHA erlaubt</translation>
+        <source>Wash at %1: %2, then %3.</source>
+        <translation>Bühnenschall bei %1: %2, dann %3.</translation>
     </message>
     <message>
-        <source>Dose of the set</source>
-        <translation>Dosis des Sets</translation>
+        <source>%1: at the ear %2, then %3; hear margin %4, then %5.</source>
+        <translation>%1: am Ohr %2, dann %3; Hörreserve %4, dann %5.</translation>
     </message>
     <message>
-        <source>Place in the house</source>
-        <translation>Platz im Saal</translation>
+        <source>%1 up 3 dB: each answer calls for another, and there is no end.</source>
+        <translation>%1 um 3 dB lauter: jede Antwort ruft die nächste hervor, und es nimmt kein Ende.</translation>
     </message>
     <message>
-        <source>Stage wash</source>
-        <translation>Bühnenschall</translation>
+        <source>%1 turns up %2</source>
+        <translation>%1 dreht um %2 auf</translation>
     </message>
     <message>
-        <source>Against target</source>
-        <translation>Gegen das Ziel</translation>
+        <source>nobody has to answer</source>
+        <translation>niemand muss nachziehen</translation>
     </message>
     <message>
-        <source>Made by</source>
-        <translation>Erzeugt von</translation>
+        <source>%1 up 3 dB: %2; margin %3, then %4.</source>
+        <translation>%1 um 3 dB lauter: %2; Reserve %3, dann %4.</translation>
+    </message>
+    <message>
+        <source>Nothing on this stage can get louder.</source>
+        <translation>Auf dieser Bühne kann nichts lauter werden.</translation>
+    </message>
+    <message>
+        <source>%1 dB</source>
+        <translation>%1 dB</translation>
+    </message>
+    <message>
+        <source>Nothing of her own that matters is masked.</source>
+        <translation>Nichts Eigenes, auf das es ankommt, wird verdeckt.</translation>
     </message>
 </context>
 <context>
@@ -91,11 +103,11 @@
         <translation>ja</translation>
     </message>
     <message>
-        <source>"%1": expected yes or no</source>
+        <source>&quot;%1&quot;: expected yes or no</source>
         <translation>„%1“: ja oder nein erwartet</translation>
     </message>
     <message>
-        <source>"%1": expected a channel number from 1 to 9999</source>
+        <source>&quot;%1&quot;: expected a channel number from 1 to 9999</source>
         <translation>„%1“: eine Kanalnummer von 1 bis 9999 erwartet</translation>
     </message>
     <message>
@@ -107,11 +119,11 @@
         <translation>gedreht</translation>
     </message>
     <message>
-        <source>"%1": expected normal or inverted</source>
+        <source>&quot;%1&quot;: expected normal or inverted</source>
         <translation>„%1“: normal oder gedreht erwartet</translation>
     </message>
     <message>
-        <source>"%1": no player of this name on the plan</source>
+        <source>&quot;%1&quot;: no player of this name on the plan</source>
         <translation>„%1“: kein Spieler dieses Namens auf dem Plan</translation>
     </message>
     <message>
@@ -123,8 +135,747 @@
         <translation>Tonabnehmer</translation>
     </message>
     <message>
-        <source>"%1": expected line, pickup or a pattern such as cardioid</source>
+        <source>&quot;%1&quot;: expected line, pickup or a pattern such as cardioid</source>
         <translation>„%1“: Line, Tonabnehmer oder eine Charakteristik wie Niere erwartet</translation>
+    </message>
+</context>
+<context>
+    <name>Inspector</name>
+    <message>
+        <source>first order by number</source>
+        <translation>erster Ordnung nach Zahl</translation>
+    </message>
+    <message>
+        <source>measured table</source>
+        <translation>gemessene Tabelle</translation>
+    </message>
+    <message>
+        <source>A hand around the grille: omni, with a peak at 1.6 kHz (common practice, no source)</source>
+        <translation>Eine Hand um den Korb: Kugel, mit einer Spitze bei 1,6 kHz (übliche Praxis, ohne Quelle)</translation>
+    </message>
+    <message>
+        <source>a in a + (1 - a) cos: 1 omni, 0.5 cardioid, 0 figure-8</source>
+        <translation>a in a + (1 - a) cos: 1 Kugel, 0,5 Niere, 0 Acht</translation>
+    </message>
+    <message>
+        <source>How far the played signal stands above what the air makes through a mode of 0 dB</source>
+        <translation>Wie weit das gespielte Signal über dem steht, was die Luft durch eine Eigenschwingung von 0 dB erzeugt</translation>
+    </message>
+    <message>
+        <source>Tape or a plug tames the air modes. Tape can mark a finish: test first, take it off after the show.</source>
+        <translation>Klebeband oder ein Stopfen zähmt die Luftschwingungen. Klebeband kann Lack zeichnen: erst probieren, nach der Show abnehmen.</translation>
+    </message>
+    <message>
+        <source>nobody</source>
+        <translation>niemand</translation>
+    </message>
+    <message>
+        <source>Level at the microphone in loud playing; for a pickup the reference of its isolation</source>
+        <translation>Pegel am Mikrofon bei lautem Spiel; bei einem Tonabnehmer der Bezug seiner Isolation</translation>
+    </message>
+    <message>
+        <source>pink</source>
+        <translation>rosa</translation>
+    </message>
+    <message>
+        <source>voice</source>
+        <translation>Stimme</translation>
+    </message>
+    <message>
+        <source>strings</source>
+        <translation>Streicher</translation>
+    </message>
+    <message>
+        <source>plucked</source>
+        <translation>gezupft</translation>
+    </message>
+    <message>
+        <source>bass</source>
+        <translation>Bass</translation>
+    </message>
+    <message>
+        <source>as in the file</source>
+        <translation>wie in der Datei</translation>
+    </message>
+    <message>
+        <source>omni</source>
+        <translation>Kugel</translation>
+    </message>
+    <message>
+        <source>coverage angles</source>
+        <translation>Abstrahlwinkel</translation>
+    </message>
+    <message>
+        <source>cap on a sphere</source>
+        <translation>Kappe auf einer Kugel</translation>
+    </message>
+    <message>
+        <source>Full angle between the -6 dB directions</source>
+        <translation>Voller Winkel zwischen den Richtungen mit -6 dB</translation>
+    </message>
+    <message>
+        <source>Loudspeaker</source>
+        <translation>Lautsprecher</translation>
+    </message>
+    <message>
+        <source>Mix</source>
+        <translation>Mix</translation>
+    </message>
+    <message>
+        <source>The mix that plays through it</source>
+        <translation>Der Mix, der darüber läuft</translation>
+    </message>
+    <message>
+        <source>From the centre line, stage left positive</source>
+        <translation>Von der Mittellinie, Bühne links positiv</translation>
+    </message>
+    <message>
+        <source>Of the acoustic centre above the stage floor, even on a riser</source>
+        <translation>Der akustischen Mitte über dem Bühnenboden, auch auf einem Podest</translation>
+    </message>
+    <message>
+        <source>0 faces the audience, 90 faces stage left</source>
+        <translation>0 zeigt zum Publikum, 90 nach Bühne links</translation>
+    </message>
+    <message>
+        <source>Highest level at 1 m on axis; empty: not known</source>
+        <translation>Höchster Pegel in 1 m auf der Achse; leer: nicht bekannt</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keiner</translation>
+    </message>
+    <message>
+        <source>loudspeakers</source>
+        <translation>Lautsprecher</translation>
+    </message>
+    <message>
+        <source>in-ears</source>
+        <translation>In-Ears</translation>
+    </message>
+    <message>
+        <source>no monitor</source>
+        <translation>kein Monitor</translation>
+    </message>
+    <message>
+        <source>Of the instrument or voice itself in loud playing; empty: none</source>
+        <translation>Des Instruments oder der Stimme selbst bei lautem Spiel; leer: keiner</translation>
+    </message>
+    <message>
+        <source>Above the riser or floor under the player</source>
+        <translation>Über dem Podest oder Boden, auf dem gespielt wird</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Where the surface stands; empty: there is none</source>
+        <translation>Wo die Fläche steht; leer: es gibt keine</translation>
+    </message>
+    <message>
+        <source>Volume and reverberation time; empty: open air</source>
+        <translation>Volumen und Nachhallzeit; leer: im Freien</translation>
+    </message>
+    <message>
+        <source>Year-month-day, e.g. 2031-05-14</source>
+        <translation>Jahr-Monat-Tag, z. B. 2031-05-14</translation>
+    </message>
+    <message>
+        <source>metres</source>
+        <translation>Meter</translation>
+    </message>
+    <message>
+        <source>feet and inches</source>
+        <translation>Fuß und Zoll</translation>
+    </message>
+    <message>
+        <source>Converters and processing, from microphone to loudspeaker</source>
+        <translation>Wandler und Bearbeitung, vom Mikrofon zum Lautsprecher</translation>
+    </message>
+    <message>
+        <source>How many stages, each a little off, the margin to count on is drawn from</source>
+        <translation>Aus wie vielen Aufbauten, jeder ein wenig daneben, die verlässliche Reserve gezogen wird</translation>
+    </message>
+    <message>
+        <source>0 reflects everything, 1 is free air</source>
+        <translation>0 wirft alles zurück, 1 ist freie Luft</translation>
+    </message>
+    <message>
+        <source>Back wall by octaves</source>
+        <translation>Rückwand nach Oktaven</translation>
+    </message>
+    <message>
+        <source>Front wall by octaves</source>
+        <translation>Vorderwand nach Oktaven</translation>
+    </message>
+    <message>
+        <source>Left wall by octaves</source>
+        <translation>Linke Wand nach Oktaven</translation>
+    </message>
+    <message>
+        <source>Right wall by octaves</source>
+        <translation>Rechte Wand nach Oktaven</translation>
+    </message>
+    <message>
+        <source>Ceiling by octaves</source>
+        <translation>Decke nach Oktaven</translation>
+    </message>
+    <message>
+        <source>normal</source>
+        <translation>normal</translation>
+    </message>
+    <message>
+        <source>inverted</source>
+        <translation>gedreht</translation>
+    </message>
+    <message>
+        <source>Hz</source>
+        <translation>Hz</translation>
+    </message>
+    <message>
+        <source>Butterworth corner; empty: none</source>
+        <translation>Butterworth-Grenzfrequenz; leer: keine</translation>
+    </message>
+    <message>
+        <source>6 dB an octave for each order</source>
+        <translation>6 dB je Oktave für jede Ordnung</translation>
+    </message>
+    <message>
+        <source>Butterworth high-pass; empty: none</source>
+        <translation>Butterworth-Hochpass; leer: keiner</translation>
+    </message>
+    <message>
+        <source>Butterworth low-pass; empty: none</source>
+        <translation>Butterworth-Tiefpass; leer: keiner</translation>
+    </message>
+    <message>
+        <source>Stage left</source>
+        <translation>Bühne links</translation>
+    </message>
+    <message>
+        <source>Upstage</source>
+        <translation>Nach hinten</translation>
+    </message>
+    <message>
+        <source>Equaliser</source>
+        <translation>Equalizer</translation>
+    </message>
+    <message>
+        <source>Notches</source>
+        <translation>Kerbfilter</translation>
+    </message>
+    <message>
+        <source>Q</source>
+        <translation>Q</translation>
+    </message>
+    <message>
+        <source>dB</source>
+        <translation>dB</translation>
+    </message>
+    <message>
+        <source>Response table</source>
+        <translation>Tabelle des Frequenzgangs</translation>
+    </message>
+    <message>
+        <source>Set response table</source>
+        <translation>Tabelle des Frequenzgangs setzen</translation>
+    </message>
+    <message>
+        <source>row %1: expected a frequency above the one before</source>
+        <translation>Zeile %1: eine Frequenz über der vorigen erwartet</translation>
+    </message>
+    <message>
+        <source>Body modes</source>
+        <translation>Eigenschwingungen</translation>
+    </message>
+    <message>
+        <source>Set body modes</source>
+        <translation>Eigenschwingungen setzen</translation>
+    </message>
+    <message>
+        <source>Air (0 or 1)</source>
+        <translation>Luft (0 oder 1)</translation>
+    </message>
+    <message>
+        <source>Set corners</source>
+        <translation>Ecken setzen</translation>
+    </message>
+    <message>
+        <source>Stage left, m</source>
+        <translation>Bühne links, m</translation>
+    </message>
+    <message>
+        <source>Upstage, m</source>
+        <translation>Nach hinten, m</translation>
+    </message>
+    <message>
+        <source>expected three corners or more whose edges do not cross</source>
+        <translation>drei oder mehr Ecken erwartet, deren Kanten sich nicht kreuzen</translation>
+    </message>
+    <message>
+        <source>Set absorption</source>
+        <translation>Absorption setzen</translation>
+    </message>
+    <message>
+        <source>Octave, Hz</source>
+        <translation>Oktave, Hz</translation>
+    </message>
+    <message>
+        <source>Absorption</source>
+        <translation>Absorption</translation>
+    </message>
+    <message>
+        <source>expected octaves 63, 125 .. 8000 Hz, each once</source>
+        <translation>Oktaven 63, 125 .. 8000 Hz erwartet, jede einmal</translation>
+    </message>
+    <message>
+        <source>Response</source>
+        <translation>Frequenzgang</translation>
+    </message>
+    <message>
+        <source>High-pass</source>
+        <translation>Hochpass</translation>
+    </message>
+    <message>
+        <source>High-pass order</source>
+        <translation>Ordnung des Hochpasses</translation>
+    </message>
+    <message>
+        <source>Low corner</source>
+        <translation>Untere Grenze</translation>
+    </message>
+    <message>
+        <source>High corner</source>
+        <translation>Obere Grenze</translation>
+    </message>
+    <message>
+        <source>Low order</source>
+        <translation>Untere Ordnung</translation>
+    </message>
+    <message>
+        <source>High order</source>
+        <translation>Obere Ordnung</translation>
+    </message>
+    <message>
+        <source>Microphone</source>
+        <translation>Mikrofon</translation>
+    </message>
+    <message>
+        <source>Pickup and body</source>
+        <translation>Tonabnehmer und Korpus</translation>
+    </message>
+    <message>
+        <source>Input</source>
+        <translation>Eingang</translation>
+    </message>
+    <message>
+        <source>Place and aim</source>
+        <translation>Ort und Richtung</translation>
+    </message>
+    <message>
+        <source>Channel settings</source>
+        <translation>Kanaleinstellungen</translation>
+    </message>
+    <message>
+        <source>For the patch</source>
+        <translation>Für die Verkabelung</translation>
+    </message>
+    <message>
+        <source>Pattern</source>
+        <translation>Richtcharakteristik</translation>
+    </message>
+    <message>
+        <source>Spectrum</source>
+        <translation>Spektrum</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Stand</source>
+        <translation>Stativ</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>a</source>
+        <translation>a</translation>
+    </message>
+    <message>
+        <source>Isolation</source>
+        <translation>Isolation</translation>
+    </message>
+    <message>
+        <source>Between modes</source>
+        <translation>Zwischen den Schwingungen</translation>
+    </message>
+    <message>
+        <source>Cover takes</source>
+        <translation>Abdeckung nimmt</translation>
+    </message>
+    <message>
+        <source>Loud playing</source>
+        <translation>Lautes Spiel</translation>
+    </message>
+    <message>
+        <source>Yaw</source>
+        <translation>Drehung</translation>
+    </message>
+    <message>
+        <source>Pitch</source>
+        <translation>Neigung</translation>
+    </message>
+    <message>
+        <source>°</source>
+        <translation>°</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>Channel</source>
+        <translation>Kanal</translation>
+    </message>
+    <message>
+        <source>Cupped by a hand</source>
+        <translation>Mit der Hand umfasst</translation>
+    </message>
+    <message>
+        <source>Sound holes covered</source>
+        <translation>Schalllöcher abgedeckt</translation>
+    </message>
+    <message>
+        <source>48 V phantom</source>
+        <translation>48 V Phantomspeisung</translation>
+    </message>
+    <message>
+        <source>DI box</source>
+        <translation>DI-Box</translation>
+    </message>
+    <message>
+        <source>Polarity</source>
+        <translation>Polarität</translation>
+    </message>
+    <message>
+        <source>Player</source>
+        <translation>Spieler</translation>
+    </message>
+    <message>
+        <source>Directivity</source>
+        <translation>Richtwirkung</translation>
+    </message>
+    <message>
+        <source>Signal</source>
+        <translation>Signal</translation>
+    </message>
+    <message>
+        <source>Type</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Horizontal</source>
+        <translation>Waagrecht</translation>
+    </message>
+    <message>
+        <source>Vertical</source>
+        <translation>Senkrecht</translation>
+    </message>
+    <message>
+        <source>Depth behind</source>
+        <translation>Dämpfung nach hinten</translation>
+    </message>
+    <message>
+        <source>Roll</source>
+        <translation>Rollen</translation>
+    </message>
+    <message>
+        <source>Trim</source>
+        <translation>Abgleich</translation>
+    </message>
+    <message>
+        <source>Delay</source>
+        <translation>Verzögerung</translation>
+    </message>
+    <message>
+        <source>ms</source>
+        <translation>ms</translation>
+    </message>
+    <message>
+        <source>Loudest</source>
+        <translation>Am lautesten</translation>
+    </message>
+    <message>
+        <source>Cabinet width</source>
+        <translation>Breite der Box</translation>
+    </message>
+    <message>
+        <source>Cabinet height</source>
+        <translation>Höhe der Box</translation>
+    </message>
+    <message>
+        <source>Sphere radius</source>
+        <translation>Radius der Kugel</translation>
+    </message>
+    <message>
+        <source>Cap radius</source>
+        <translation>Radius der Kappe</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Backline</source>
+        <translation>Backline</translation>
+    </message>
+    <message>
+        <source>Place in the house</source>
+        <translation>Platz im Saal</translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation>Markierung</translation>
+    </message>
+    <message>
+        <source>Riser</source>
+        <translation>Podest</translation>
+    </message>
+    <message>
+        <source>Text</source>
+        <translation>Text</translation>
+    </message>
+    <message>
+        <source>Seal of in-ears</source>
+        <translation>Dämpfung der In-Ears</translation>
+    </message>
+    <message>
+        <source>Looks</source>
+        <translation>Blickt</translation>
+    </message>
+    <message>
+        <source>Level at 1 m</source>
+        <translation>Pegel in 1 m</translation>
+    </message>
+    <message>
+        <source>dBA</source>
+        <translation>dBA</translation>
+    </message>
+    <message>
+        <source>Own sound at the ear</source>
+        <translation>Eigener Klang am Ohr</translation>
+    </message>
+    <message>
+        <source>Ear height</source>
+        <translation>Ohrhöhe</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Nummer</translation>
+    </message>
+    <message>
+        <source>Hears by</source>
+        <translation>Hört über</translation>
+    </message>
+    <message>
+        <source>Surfaces</source>
+        <translation>Flächen</translation>
+    </message>
+    <message>
+        <source>Room</source>
+        <translation>Raum</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Show</translation>
+    </message>
+    <message>
+        <source>System</source>
+        <translation>Anlage</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>Luft</translation>
+    </message>
+    <message>
+        <source>What may be off</source>
+        <translation>Was abweichen kann</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <source>Act</source>
+        <translation>Besetzung</translation>
+    </message>
+    <message>
+        <source>Venue</source>
+        <translation>Spielort</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>Contact</source>
+        <translation>Kontakt</translation>
+    </message>
+    <message>
+        <source>Phone</source>
+        <translation>Telefon</translation>
+    </message>
+    <message>
+        <source>E-mail</source>
+        <translation>E-Mail</translation>
+    </message>
+    <message>
+        <source>Latency</source>
+        <translation>Latenz</translation>
+    </message>
+    <message>
+        <source>Target margin</source>
+        <translation>Zielreserve</translation>
+    </message>
+    <message>
+        <source>Front-of-house target</source>
+        <translation>Ziel im Saal</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>Humidity</source>
+        <translation>Luftfeuchte</translation>
+    </message>
+    <message>
+        <source>Pressure</source>
+        <translation>Luftdruck</translation>
+    </message>
+    <message>
+        <source>Aims, ±</source>
+        <translation>Richtungen, ±</translation>
+    </message>
+    <message>
+        <source>Sends, ±</source>
+        <translation>Sends, ±</translation>
+    </message>
+    <message>
+        <source>Temperature, ±</source>
+        <translation>Temperatur, ±</translation>
+    </message>
+    <message>
+        <source>Loudspeaker phase, ±</source>
+        <translation>Lautsprecherphase, ±</translation>
+    </message>
+    <message>
+        <source>Floor absorbs</source>
+        <translation>Boden schluckt</translation>
+    </message>
+    <message>
+        <source>°C</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation>%</translation>
+    </message>
+    <message>
+        <source>kPa</source>
+        <translation>kPa</translation>
+    </message>
+    <message>
+        <source>Places, ±</source>
+        <translation>Orte, ±</translation>
+    </message>
+    <message>
+        <source>Draws</source>
+        <translation>Ziehungen</translation>
+    </message>
+    <message>
+        <source>Lengths in</source>
+        <translation>Längen in</translation>
+    </message>
+    <message>
+        <source>Back wall</source>
+        <translation>Rückwand</translation>
+    </message>
+    <message>
+        <source>Front wall</source>
+        <translation>Vorderwand</translation>
+    </message>
+    <message>
+        <source>Left wall</source>
+        <translation>Linke Wand</translation>
+    </message>
+    <message>
+        <source>Right wall</source>
+        <translation>Rechte Wand</translation>
+    </message>
+    <message>
+        <source>Ceiling</source>
+        <translation>Decke</translation>
+    </message>
+    <message>
+        <source>Back wall absorbs</source>
+        <translation>Rückwand schluckt</translation>
+    </message>
+    <message>
+        <source>Front wall absorbs</source>
+        <translation>Vorderwand schluckt</translation>
+    </message>
+    <message>
+        <source>Left wall absorbs</source>
+        <translation>Linke Wand schluckt</translation>
+    </message>
+    <message>
+        <source>Right wall absorbs</source>
+        <translation>Rechte Wand schluckt</translation>
+    </message>
+    <message>
+        <source>Ceiling absorbs</source>
+        <translation>Decke schluckt</translation>
+    </message>
+    <message>
+        <source>m³</source>
+        <translation>m³</translation>
+    </message>
+    <message>
+        <source>s</source>
+        <translation>s</translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation>Volumen</translation>
+    </message>
+    <message>
+        <source>Reverberation</source>
+        <translation>Nachhall</translation>
+    </message>
+    <message>
+        <source>Set equaliser</source>
+        <translation>Equalizer setzen</translation>
+    </message>
+    <message>
+        <source>Set notches</source>
+        <translation>Kerbfilter setzen</translation>
+    </message>
+    <message>
+        <source>Stage corners</source>
+        <translation>Ecken der Bühne</translation>
+    </message>
+    <message>
+        <source>Riser corners</source>
+        <translation>Ecken des Podests</translation>
+    </message>
+    <message>
+        <source>Floor by octaves</source>
+        <translation>Boden nach Oktaven</translation>
     </message>
 </context>
 <context>
@@ -238,11 +989,11 @@
         <translation>%1 zu %2: %3</translation>
     </message>
     <message>
-        <source>, %1 off the microphone's axis</source>
+        <source>, %1 off the microphone&apos;s axis</source>
         <translation>, %1 neben der Achse des Mikrofons</translation>
     </message>
     <message>
-        <source>, %1 off the loudspeaker's axis</source>
+        <source>, %1 off the loudspeaker&apos;s axis</source>
         <translation>, %1 neben der Achse des Lautsprechers</translation>
     </message>
     <message>
@@ -252,6 +1003,34 @@
     <message>
         <source>%1 ft</source>
         <translation>%1 ft</translation>
+    </message>
+    <message>
+        <source>Feedback map: %1</source>
+        <translation>Rückkopplungskarte: %1</translation>
+    </message>
+    <message>
+        <source>Loudspeaker map: %1</source>
+        <translation>Lautsprecherkarte: %1</translation>
+    </message>
+    <message>
+        <source>Level map: %1</source>
+        <translation>Pegelkarte: %1</translation>
+    </message>
+    <message>
+        <source>Wash map: all stage loudspeakers</source>
+        <translation>Saalkarte: alle Lautsprecher der Bühne</translation>
+    </message>
+    <message>
+        <source>%1, at %2</source>
+        <translation>%1, bei %2</translation>
+    </message>
+    <message>
+        <source>%1, band %2</source>
+        <translation>%1, Band %2</translation>
+    </message>
+    <message>
+        <source>%1, worst of all</source>
+        <translation>%1, das Schlimmste von allem</translation>
     </message>
 </context>
 <context>
@@ -284,7 +1063,7 @@
         <translation>Monitormixe und Start-Equalizer</translation>
     </message>
     <message>
-        <source>Sends are levels at 1 m from the mix's loudspeaker in loud playing. Grey bars and numbers: bands in the order in which they are likely to ring first on this stage.</source>
+        <source>Sends are levels at 1 m from the mix&apos;s loudspeaker in loud playing. Grey bars and numbers: bands in the order in which they are likely to ring first on this stage.</source>
         <translation>Sends sind Pegel in 1 m vor dem Lautsprecher des Mixes bei lautem Spiel. Graue Balken und Zahlen: Bänder in der Reihenfolge, in der sie auf dieser Bühne voraussichtlich zuerst pfeifen.</translation>
     </message>
     <message>
@@ -363,6 +1142,10 @@
         <source>polarity normal, no high-pass, no notches</source>
         <translation>Polarität normal, kein Hochpass, keine Kerbfilter</translation>
     </message>
+    <message>
+        <source>Map: how much gain channel %1, %2, has left before it rings if it stood there, everything else as drawn.</source>
+        <translation>Karte: wie viel Reserve Kanal %1, %2, bis zum Pfeifen hätte, stünde er dort, alles andere wie gezeichnet.</translation>
+    </message>
 </context>
 <context>
     <name>about</name>
@@ -422,11 +1205,11 @@
         <translation>jeder Mix auf einer eigenen Seite, für das Monitorpult</translation>
     </message>
     <message>
-        <source>--pages: found "%1", expected some of %2</source>
+        <source>--pages: found &quot;%1&quot;, expected some of %2</source>
         <translation>--pages: „%1“ gefunden, einige von %2 erwartet</translation>
     </message>
     <message>
-        <source>--paper: found "%1", expected A4 or Letter</source>
+        <source>--paper: found &quot;%1&quot;, expected A4 or Letter</source>
         <translation>--paper: „%1“ gefunden, A4 oder Letter erwartet</translation>
     </message>
     <message>
@@ -438,7 +1221,7 @@
         <translation>advance: wohin? Bitte -o OUT.pdf, --csv DIR oder beides angeben</translation>
     </message>
     <message>
-        <source>writes the sheet for the venue's engineer: plan, inputs, mixes, equalisers, risks</source>
+        <source>writes the sheet for the venue&apos;s engineer: plan, inputs, mixes, equalisers, risks</source>
         <translation>schreibt das Blatt für die Technik am Ort: Plan, Eingänge, Mixe, Equalizer, Risiken</translation>
     </message>
     <message>
@@ -454,7 +1237,7 @@
         <translation>die Show mit dem angewendeten Vorschlag schreiben</translation>
     </message>
     <message>
-        <source>%1: there is no input "%2".</source>
+        <source>%1: there is no input &quot;%2&quot;.</source>
         <translation>%1: es gibt keinen Eingang „%2“.</translation>
     </message>
     <message>
@@ -514,11 +1297,11 @@
         <translation>eine Karte %1 braucht --%2 ID</translation>
     </message>
     <message>
-        <source>--kind: found "%1", expected feedback, loudspeaker, level or wash</source>
+        <source>--kind: found &quot;%1&quot;, expected feedback, loudspeaker, level or wash</source>
         <translation>--kind: „%1“ gefunden, feedback, loudspeaker, level oder wash erwartet</translation>
     </message>
     <message>
-        <source>--band: found "%1", expected a nominal third-octave value such as 1000 or 31.5</source>
+        <source>--band: found &quot;%1&quot;, expected a nominal third-octave value such as 1000 or 31.5</source>
         <translation>--band: „%1“ gefunden, ein Terz-Nennwert wie 1000 oder 31.5 erwartet</translation>
     </message>
     <message>
@@ -550,7 +1333,7 @@
         <translation>%1: ein Name auf .svg, .pdf oder .png erwartet</translation>
     </message>
     <message>
-        <source>--size: found "%1", expected two numbers of pixels like 1600x1200, up to 20000</source>
+        <source>--size: found &quot;%1&quot;, expected two numbers of pixels like 1600x1200, up to 20000</source>
         <translation>--size: „%1“ gefunden, zwei Zahlen von Bildpunkten wie 1600x1200 erwartet, bis 20000</translation>
     </message>
     <message>
@@ -609,7 +1392,7 @@ Rückgabe: 0 fertig (check: die verlässliche Reserve erreicht das Ziel), 1 chec
     </message>
     <message>
         <source>%1
-Try "howlmap %2 --help".</source>
+Try &quot;howlmap %2 --help&quot;.</source>
         <translation>%1
 Mehr sagt „howlmap %2 --help“.</translation>
     </message>
@@ -618,15 +1401,15 @@ Mehr sagt „howlmap %2 --help“.</translation>
         <translation>%1 fehlt</translation>
     </message>
     <message>
-        <source>"%1" is one too many</source>
+        <source>&quot;%1&quot; is one too many</source>
         <translation>„%1“ ist eines zu viel</translation>
     </message>
     <message>
-        <source>unknown option "%1"; try "howlmap --help"</source>
+        <source>unknown option &quot;%1&quot;; try &quot;howlmap --help&quot;</source>
         <translation>unbekannte Option „%1“; mehr sagt „howlmap --help“</translation>
     </message>
     <message>
-        <source>"%1" is neither a verb nor a file; try "howlmap --help"</source>
+        <source>&quot;%1&quot; is neither a verb nor a file; try &quot;howlmap --help&quot;</source>
         <translation>„%1“ ist weder ein Verb noch eine Datei; mehr sagt „howlmap --help“</translation>
     </message>
     <message>
@@ -650,11 +1433,11 @@ Mehr sagt „howlmap %2 --help“.</translation>
         <translation>Wohin die Show mit den Moden geschrieben wird.</translation>
     </message>
     <message>
-        <source>%1 has no input "%2"</source>
+        <source>%1 has no input &quot;%2&quot;</source>
         <translation>%1 hat keinen Eingang „%2“</translation>
     </message>
     <message>
-        <source>input "%1" is no pickup, so it has no body modes</source>
+        <source>input &quot;%1&quot; is no pickup, so it has no body modes</source>
         <translation>Eingang „%1“ ist kein Tonabnehmer und hat deshalb keine Korpusmoden</translation>
     </message>
     <message>
@@ -666,8 +1449,20 @@ Mehr sagt „howlmap %2 --help“.</translation>
         <translation>Korpusmoden (Frequenz, Q, Pegel) eines angeklopften Instruments</translation>
     </message>
     <message>
-        <source>--%1: found "%2", expected a number from %3 to %4</source>
+        <source>--%1: found &quot;%2&quot;, expected a number from %3 to %4</source>
         <translation>--%1: „%2“ gefunden, eine Zahl von %3 bis %4 erwartet</translation>
+    </message>
+    <message>
+        <source>put the feedback map of one input under the plan</source>
+        <translation>die Rückkopplungskarte eines Eingangs unter den Plan legen</translation>
+    </message>
+    <message>
+        <source>whose map; if not given, of the input that rings first</source>
+        <translation>wessen Karte; ohne Angabe die des Eingangs, der zuerst pfeift</translation>
+    </message>
+    <message>
+        <source>No loop on this stage can ring: no map.</source>
+        <translation>Keine Schleife dieser Bühne kann pfeifen: keine Karte.</translation>
     </message>
 </context>
 <context>
@@ -773,164 +1568,364 @@ Mehr sagt „howlmap %2 --help“.</translation>
         <translation>{} hat {} nicht mehr im Mix.</translation>
     </message>
     <message>
-        <source>And {} smaller changes.</source>
-        <translation>Und {} kleinere Änderungen.</translation>
+        <source>Stand elsewhere</source>
+        <translation>Woanders stehen</translation>
+    </message>
+    <message>
+        <source>Turn {} by {}.</source>
+        <translation>Drehen Sie {} um {}.</translation>
+    </message>
+    <message>
+        <source>It sends less towards the microphones for what it sends to the ear.</source>
+        <translation>Gemessen an dem, was ans Ohr geht, geht weniger zu den Mikrofonen.</translation>
+    </message>
+    <message>
+        <source>Turn the microphone of {} by {}.</source>
+        <translation>Drehen Sie das Mikrofon von {} um {}.</translation>
+    </message>
+    <message>
+        <source>The loudspeakers come to lie where it hears least.</source>
+        <translation>Die Lautsprecher liegen dann dort, wo es am wenigsten hört.</translation>
+    </message>
+    <message>
+        <source>an omni</source>
+        <translation>ein Kugel-</translation>
+    </message>
+    <message>
+        <source>a subcardioid</source>
+        <translation>ein Breite-Niere-</translation>
+    </message>
+    <message>
+        <source>a cardioid</source>
+        <translation>ein Nieren-</translation>
+    </message>
+    <message>
+        <source>a supercardioid</source>
+        <translation>ein Supernieren-</translation>
+    </message>
+    <message>
+        <source>a hypercardioid</source>
+        <translation>ein Hypernieren-</translation>
+    </message>
+    <message>
+        <source>a figure-8</source>
+        <translation>ein Achter-</translation>
+    </message>
+    <message>
+        <source>Take the hand off the grille of the microphone of {}: hold it by the shaft.</source>
+        <translation>Nehmen Sie die Hand vom Korb des Mikrofons von {}: halten Sie es am Schaft.</translation>
+    </message>
+    <message>
+        <source>A covered grille hears all around and rings in the upper middle; open it is directional again.</source>
+        <translation>Ein verdeckter Korb hört rundum und pfeift in den oberen Mitten; offen richtet er wieder.</translation>
+    </message>
+    <message>
+        <source>Give {} {} microphone.</source>
+        <translation>Geben Sie {} {}Mikrofon.</translation>
+    </message>
+    <message>
+        <source>Give {} {} microphone and turn it by {}.</source>
+        <translation>Geben Sie {} {}Mikrofon und drehen Sie es um {}.</translation>
+    </message>
+    <message>
+        <source>It hears least {:.0f} deg off its front.</source>
+        <translation>Am wenigsten hört es {:.0f} Grad neben seiner Vorderseite.</translation>
+    </message>
+    <message>
+        <source>Another microphone sounds different: try it before the show.</source>
+        <translation>Ein anderes Mikrofon klingt anders: probieren Sie es vor der Show.</translation>
+    </message>
+    <message>
+        <source>Bring the microphone of {} from {} to {} from its source, then take its preamplifier down by {:.1f} dB.</source>
+        <translation>Bringen Sie das Mikrofon von {} von {} auf {} an seine Quelle heran, dann nehmen Sie den Vorverstärker um {:.1f} dB zurück.</translation>
+    </message>
+    <message>
+        <source>The source gets {:.1f} dB louder at the microphone, the loudspeakers do not.</source>
+        <translation>Die Quelle wird am Mikrofon um {:.1f} dB lauter, die Lautsprecher nicht.</translation>
+    </message>
+    <message>
+        <source>Directional microphones sound fuller close up; a low cut may be wanted.</source>
+        <translation>Richtmikrofone klingen aus der Nähe voller; ein Hochpass kann nötig sein.</translation>
+    </message>
+    <message>
+        <source>{} at {}</source>
+        <translation>{} bei {}</translation>
+    </message>
+    <message>
+        <source>Cover the sound holes of {}.</source>
+        <translation>Decken Sie die Schalllöcher von {} ab.</translation>
+    </message>
+    <message>
+        <source>Its strongest mode is {} now; with the holes covered {} is left as the strongest.</source>
+        <translation>Die stärkste Eigenschwingung ist jetzt {}; mit abgedeckten Löchern bleibt {} als stärkste.</translation>
+    </message>
+    <message>
+        <source>Tape or a plug can mark a finish: test it where it does not show, and take it off after the show. How much covering takes is an estimate ({:.0f} dB).</source>
+        <translation>Klebeband oder ein Stopfen kann Lack zeichnen: probieren Sie es, wo es niemand sieht, und nehmen Sie es nach der Show ab. Wie viel das Abdecken nimmt, ist geschätzt ({:.0f} dB).</translation>
+    </message>
+    <message>
+        <source>mix {} ({}): </source>
+        <translation>Mix {} ({}): </translation>
+    </message>
+    <message>
+        <source>Set the graphic equaliser of {}.</source>
+        <translation>Stellen Sie den Terz-Equalizer von {}.</translation>
+    </message>
+    <message>
+        <source>The smallest cut that buys it; every other fader stays.</source>
+        <translation>Die kleinste Absenkung, die es bringt; alle anderen Regler bleiben.</translation>
+    </message>
+    <message>
+        <source>The smallest cuts that buy it: {} faders move, every other stays.</source>
+        <translation>Die kleinsten Absenkungen, die es bringen: {} Regler bewegen sich, alle anderen bleiben.</translation>
+    </message>
+    <message>
+        <source>Set the low cut of {} to {}, {} dB an octave.</source>
+        <translation>Stellen Sie den Hochpass von {} auf {}, {} dB je Oktave.</translation>
+    </message>
+    <message>
+        <source>Below its lowest notes there is nothing to hear, but much to ring.</source>
+        <translation>Unter den tiefsten Tönen gibt es nichts zu hören, aber viel, was pfeifen kann.</translation>
+    </message>
+    <message>
+        <source>channel {} ({})</source>
+        <translation>Kanal {} ({})</translation>
+    </message>
+    <message>
+        <source>mix {} ({})</source>
+        <translation>Mix {} ({})</translation>
+    </message>
+    <message>
+        <source>{} in-ear</source>
+        <translation>{} In-Ear</translation>
+    </message>
+    <message>
+        <source>All loops through mix {} vanish.</source>
+        <translation>Alle Schleifen über Mix {} verschwinden.</translation>
+    </message>
+    <message>
+        <source>Mix {} stays on for those who share it.</source>
+        <translation>Mix {} bleibt an für alle, die ihn teilen.</translation>
+    </message>
+    <message>
+        <source>Left in the worst loop: {}.</source>
+        <translation>In der schlimmsten Schleife bleibt: {}.</translation>
+    </message>
+    <message>
+        <source>Give {} in-ears on mix {} and switch its loudspeakers off.</source>
+        <translation>Geben Sie {} In-Ears auf Mix {} und schalten Sie dessen Lautsprecher aus.</translation>
+    </message>
+    <message>
+        <source>Give {} in-ears with a mix of her own.</source>
+        <translation>Geben Sie {} In-Ears mit einem eigenen Mix.</translation>
+    </message>
+    <message>
+        <source>In-ears can be far too loud without anybody hearing it: start low, use a limiter, keep both ears in.</source>
+        <translation>In-Ears können viel zu laut sein, ohne dass es jemand merkt: leise anfangen, einen Limiter benutzen, beide Ohren drin lassen.</translation>
+    </message>
+    <message>
+        <source>{} in mix {} to {:.1f} dB ({:+.1f})</source>
+        <translation>{} in Mix {} auf {:.1f} dB ({:+.1f})</translation>
+    </message>
+    <message>
+        <source>Then set {}, so that it stays as loud.</source>
+        <translation>Dann stellen Sie {}, damit es gleich laut bleibt.</translation>
+    </message>
+    <message>
+        <source>Then set {} and {} more sends as listed, so that it stays as loud.</source>
+        <translation>Dann stellen Sie {} und {} weitere Sends wie aufgeführt, damit es gleich laut bleibt.</translation>
+    </message>
+    <message>
+        <source>{} more things change by as much or less.</source>
+        <translation>{} weitere Dinge ändern sich ebenso viel oder weniger.</translation>
+    </message>
+    <message>
+        <source>Move {} by {}.</source>
+        <translation>Verschieben Sie {} um {}.</translation>
+    </message>
+    <message>
+        <source>Move {} by {} and turn it by {}, at its listener.</source>
+        <translation>Verschieben Sie {} um {} und drehen Sie um {}, zum Hörplatz hin.</translation>
+    </message>
+    <message>
+        <source>The same level at the ear with less of it at the microphones.</source>
+        <translation>Der gleiche Pegel am Ohr, und weniger davon an den Mikrofonen.</translation>
+    </message>
+    <message>
+        <source>Let {} stand {} with {}; the wedge stays.</source>
+        <translation>Lassen Sie {} um {} versetzt stehen, mit {}; der Wedge bleibt.</translation>
+    </message>
+    <message>
+        <source>The instrument gets out of the way of the sound that drives it.</source>
+        <translation>Das Instrument geht dem Schall aus dem Weg, der es anregt.</translation>
+    </message>
+    <message>
+        <source>Move the microphone of {} by {}, the same distance from its source and aimed at it.</source>
+        <translation>Verschieben Sie das Mikrofon von {} um {}, im gleichen Abstand zur Quelle und auf sie gerichtet.</translation>
+    </message>
+    <message>
+        <source>Its back turns towards the loudspeakers.</source>
+        <translation>Seine Rückseite wendet sich den Lautsprechern zu.</translation>
+    </message>
+    <message>
+        <source>What an automatic notch box would set, ring by ring.</source>
+        <translation>Was ein automatisches Kerbfiltergerät setzen würde, Pfeifstelle um Pfeifstelle.</translation>
+    </message>
+    <message>
+        <source>Narrow notches fit only while nothing moves and the air keeps its temperature.</source>
+        <translation>Schmale Kerbfilter passen nur, solange sich nichts bewegt und die Luft ihre Temperatur hält.</translation>
+    </message>
+    <message>
+        <source>No sequence that was found reaches {:.1f} dB at equal loudness: without the last step the margin to count on is {:.1f} dB. The last {:.1f} dB come out of the level.</source>
+        <translation>Keine gefundene Folge erreicht {:.1f} dB bei gleicher Lautstärke: ohne den letzten Schritt ist die verlässliche Reserve {:.1f} dB. Die letzten {:.1f} dB gehen vom Pegel ab.</translation>
+    </message>
+    <message>
+        <source>Every ring of these loops moves half a wave along; between the old ones there may be less gain.</source>
+        <translation>Jede Pfeifstelle dieser Schleifen rückt um eine halbe Welle weiter; zwischen den alten kann weniger Verstärkung liegen.</translation>
+    </message>
+    <message>
+        <source>It holds only where things stand as drawn: a step or another wedge undoes it. Listen for low notes that get thin.</source>
+        <translation>Es hilft nur, wo alles wie gezeichnet steht: ein Schritt oder ein weiterer Wedge hebt es auf. Achten Sie auf tiefe Töne, die dünn werden.</translation>
+    </message>
+    <message>
+        <source>Press the polarity switch of channel {} ({}).</source>
+        <translation>Drücken Sie den Polaritätsschalter von Kanal {} ({}).</translation>
+    </message>
+    <message>
+        <source>Turn the polarity of mix {} ({}).</source>
+        <translation>Drehen Sie die Polarität von Mix {} ({}).</translation>
+    </message>
+    <message>
+        <source>Take {} out of mix {} ({}).</source>
+        <translation>Nehmen Sie {} aus Mix {} ({}) heraus.</translation>
+    </message>
+    <message>
+        <source>A microphone that is not in a mix cannot ring with its loudspeaker.</source>
+        <translation>Ein Mikrofon, das nicht in einem Mix ist, kann mit dessen Lautsprecher nicht pfeifen.</translation>
+    </message>
+    <message>
+        <source>The wash at {} falls from {:.1f} to {:.1f} dBA. </source>
+        <translation>Der Bühnenschall bei {} fällt von {:.1f} auf {:.1f} dBA. </translation>
+    </message>
+    <message>
+        <source>{} may stay at it for {:.0f} minutes instead of {:.0f} (NIOSH, an estimate for planning).</source>
+        <translation>{} kann {:.0f} Minuten statt {:.0f} dabei bleiben (NIOSH, eine Schätzung zum Planen).</translation>
+    </message>
+    <message>
+        <source>Turn every send to a loudspeaker down by {:.1f} dB.</source>
+        <translation>Drehen Sie jeden Send zu einem Lautsprecher um {:.1f} dB zurück.</translation>
+    </message>
+    <message>
+        <source>Everybody on loudspeakers hears the mixes that much quieter; the acoustic instruments stay as loud.</source>
+        <translation>Alle, die über Lautsprecher hören, hören die Mixe um so viel leiser; die akustischen Instrumente bleiben gleich laut.</translation>
+    </message>
+    <message>
+        <source>{} and {}</source>
+        <translation>{} und {}</translation>
+    </message>
+    <message>
+        <source>{} in</source>
+        <translation>{} Zoll</translation>
+    </message>
+    <message>
+        <source>{} ft</source>
+        <translation>{} Fuß</translation>
+    </message>
+    <message>
+        <source>{} ft {} in</source>
+        <translation>{} Fuß {} Zoll</translation>
+    </message>
+    <message>
+        <source>Set {} notch of Q {:.1f} (a tenth of an octave): {}.</source>
+        <translation>Setzen Sie {} Kerbfilter mit Q {:.1f} (ein Zehntel einer Oktave): {}.</translation>
+    </message>
+    <message>
+        <source>Set {} notches of Q {:.1f} (a tenth of an octave): {}.</source>
+        <translation>Setzen Sie {} Kerbfilter mit Q {:.1f} (ein Zehntel einer Oktave): {}.</translation>
+    </message>
+    <message>
+        <source>{:.0f} deg towards stage left</source>
+        <translation>{:.0f} Grad nach Bühne links</translation>
+    </message>
+    <message>
+        <source>{:.0f} deg towards stage right</source>
+        <translation>{:.0f} Grad nach Bühne rechts</translation>
+    </message>
+    <message>
+        <source>{:.0f} deg towards upstage</source>
+        <translation>{:.0f} Grad nach hinten</translation>
+    </message>
+    <message>
+        <source>{:.0f} deg towards the audience</source>
+        <translation>{:.0f} Grad zum Publikum</translation>
+    </message>
+    <message>
+        <source>{:.0f} deg up</source>
+        <translation>{:.0f} Grad nach oben</translation>
+    </message>
+    <message>
+        <source>{:.0f} deg down</source>
+        <translation>{:.0f} Grad nach unten</translation>
+    </message>
+    <message>
+        <source>The target is reached as it stands.</source>
+        <translation>Das Ziel ist schon erreicht.</translation>
+    </message>
+    <message>
+        <source>There is no loop that could ring.</source>
+        <translation>Es gibt keine Schleife, die pfeifen könnte.</translation>
+    </message>
+    <message>
+        <source>{0} hears {1:.1f} dB more of {2}.</source>
+        <translation>{0} hört {1:.1f} dB mehr von {2}.</translation>
+    </message>
+    <message>
+        <source>{0} hears {1:.1f} dB more of what {0} plays.</source>
+        <translation>{0} hört {1:.1f} dB mehr vom eigenen Spiel.</translation>
+    </message>
+    <message>
+        <source>All in all it gets {1:.1f} dB louder at {0}.</source>
+        <translation>Insgesamt wird es bei {0} um {1:.1f} dB lauter.</translation>
+    </message>
+    <message>
+        <source>{0} hears {1:.1f} dB less of {2}.</source>
+        <translation>{0} hört {1:.1f} dB weniger von {2}.</translation>
+    </message>
+    <message>
+        <source>{0} hears {1:.1f} dB less of what {0} plays.</source>
+        <translation>{0} hört {1:.1f} dB weniger vom eigenen Spiel.</translation>
+    </message>
+    <message>
+        <source>All in all it gets {1:.1f} dB quieter at {0}.</source>
+        <translation>Insgesamt wird es bei {0} um {1:.1f} dB leiser.</translation>
+    </message>
+    <message>
+        <source>{} upstage</source>
+        <translation>{} nach hinten</translation>
+    </message>
+    <message>
+        <source>{} towards stage left</source>
+        <translation>{} nach Bühne links</translation>
+    </message>
+    <message>
+        <source>{} up</source>
+        <translation>{} nach oben</translation>
+    </message>
+    <message>
+        <source>{} downstage</source>
+        <translation>{} nach vorn</translation>
+    </message>
+    <message>
+        <source>{} towards stage right</source>
+        <translation>{} nach Bühne rechts</translation>
+    </message>
+    <message>
+        <source>{} down</source>
+        <translation>{} nach unten</translation>
     </message>
 </context>
 <context>
     <name>howlmap::app</name>
-    <message>
-        <source>Untitled show</source>
-        <translation>Show ohne Titel</translation>
-    </message>
-    <message>
-        <source>Contact: %1</source>
-        <translation>Kontakt: %1</translation>
-    </message>
-    <message>
-        <source>Monitor mixes and starting equalisers</source>
-        <translation>Monitormixe und Start-Equalizer</translation>
-    </message>
-    <message>
-        <source>Sends are levels at 1 m from the mix's loudspeaker in loud playing. Grey bars and numbers: bands in the order in which they are likely to ring first on this stage.</source>
-        <translation>Sends sind Pegel in 1 m vor dem Lautsprecher des Mixes bei lautem Spiel. Graue Balken und Zahlen: Bänder in der Reihenfolge, in der sie auf dieser Bühne voraussichtlich zuerst pfeifen.</translation>
-    </message>
-    <message>
-        <source>Ring-out list, most likely first</source>
-        <translation>Liste zum Einpfeifen, Wahrscheinlichstes zuerst</translation>
-    </message>
-    <message>
-        <source>Hz</source>
-        <translation>Hz</translation>
-    </message>
-    <message>
-        <source>Band</source>
-        <translation>Band</translation>
-    </message>
-    <message>
-        <source>Mix</source>
-        <translation>Mix</translation>
-    </message>
-    <message>
-        <source>Done</source>
-        <translation>Erledigt</translation>
-    </message>
-    <message>
-        <source>dB</source>
-        <translation>dB</translation>
-    </message>
-    <message>
-        <source>Note</source>
-        <translation>Notiz</translation>
-    </message>
-    <message>
-        <source>Found at the soundcheck</source>
-        <translation>Beim Soundcheck gefunden</translation>
-    </message>
-    <message>
-        <source>Changed since %1</source>
-        <translation>Geändert seit %1</translation>
-    </message>
-    <message>
-        <source>Nothing that matters for patching, placing or equalising.</source>
-        <translation>Nichts, was für Verkabeln, Stellen oder Entzerren zählt.</translation>
-    </message>
-    <message>
-        <source>Risks on this stage</source>
-        <translation>Risiken auf dieser Bühne</translation>
-    </message>
-    <message>
-        <source>Cautions</source>
-        <translation>Vorsicht</translation>
-    </message>
-    <message>
-        <source>Mix %1  %2</source>
-        <translation>Mix %1  %2</translation>
-    </message>
-    <message>
-        <source>  -  for %1</source>
-        <translation>  -  für %1</translation>
-    </message>
-    <message>
-        <source>  -  on %1</source>
-        <translation>  -  auf %1</translation>
-    </message>
-    <message>
-        <source>%1 %2 (ch %3)</source>
-        <translation>%1 %2 (Kanal %3)</translation>
-    </message>
-    <message>
-        <source>no sends</source>
-        <translation>keine Sends</translation>
-    </message>
-    <message>
-        <source>polarity normal, no high-pass, no notches</source>
-        <translation>Polarität normal, kein Hochpass, keine Kerbfilter</translation>
-    </message>
-    <message>
-        <source>%1 dBA</source>
-        <translation>%1 dBA</translation>
-    </message>
-    <message>
-        <source>%1%2 dB</source>
-        <translation>%1%2 dB</translation>
-    </message>
-    <message>
-        <source>over 24 h</source>
-        <translation>über 24 h</translation>
-    </message>
-    <message>
-        <source>%1 h</source>
-        <translation>%1 h</translation>
-    </message>
-    <message>
-        <source>under 1 min</source>
-        <translation>unter 1 min</translation>
-    </message>
-    <message>
-        <source>%1 min</source>
-        <translation>%1 min</translation>
-    </message>
-    <message>
-        <source>yes</source>
-        <translation>ja</translation>
-    </message>
-    <message>
-        <source>"%1": expected yes or no</source>
-        <translation>„%1“: ja oder nein erwartet</translation>
-    </message>
-    <message>
-        <source>"%1": expected a channel number from 1 to 9999</source>
-        <translation>„%1“: eine Kanalnummer von 1 bis 9999 erwartet</translation>
-    </message>
-    <message>
-        <source>normal</source>
-        <translation>normal</translation>
-    </message>
-    <message>
-        <source>inverted</source>
-        <translation>gedreht</translation>
-    </message>
-    <message>
-        <source>"%1": expected normal or inverted</source>
-        <translation>„%1“: normal oder gedreht erwartet</translation>
-    </message>
-    <message>
-        <source>"%1": no player of this name on the plan</source>
-        <translation>„%1“: kein Spieler dieses Namens auf dem Plan</translation>
-    </message>
-    <message>
-        <source>line</source>
-        <translation>Line</translation>
-    </message>
-    <message>
-        <source>pickup</source>
-        <translation>Tonabnehmer</translation>
-    </message>
-    <message>
-        <source>"%1": expected line, pickup or a pattern such as cardioid</source>
-        <translation>„%1“: Line, Tonabnehmer oder eine Charakteristik wie Niere erwartet</translation>
-    </message>
     <message>
         <source>&amp;New show</source>
         <translation>&amp;Neue Show</translation>
@@ -1044,7 +2039,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
         <translation>Öffnet die Hilfe an der Stelle, die erklärt, was gerade den Fokus hat.</translation>
     </message>
     <message>
-        <source>&amp;What's this?</source>
+        <source>&amp;What&apos;s this?</source>
         <translation>&amp;Was ist das?</translation>
     </message>
     <message>
@@ -1075,6 +2070,38 @@ Mehr sagt „howlmap %2 --help“.</translation>
         <source>Version, licences, and where files are kept.</source>
         <translation>Version, Lizenzen, und wo Dateien liegen.</translation>
     </message>
+    <message>
+        <source>A&amp;dvance sheet...</source>
+        <translation>&amp;Blatt für das Haus ...</translation>
+    </message>
+    <message>
+        <source>The sheet for the venue&apos;s engineer: pages, print, PDF, lists for a spreadsheet.</source>
+        <translation>Das Blatt für die Technik des Hauses: Seiten, Druck, PDF, Listen für eine Tabellenkalkulation.</translation>
+    </message>
+    <message>
+        <source>&amp;Open the lesson</source>
+        <translation>Lektion ö&amp;ffnen</translation>
+    </message>
+    <message>
+        <source>One loudspeaker and one microphone from the side: why placement matters, to see and to hear.</source>
+        <translation>Ein Lautsprecher und ein Mikrofon von der Seite: warum der Platz zählt, zum Sehen und zum Hören.</translation>
+    </message>
+    <message>
+        <source>&amp;Show in the lesson</source>
+        <translation>In der Lektion &amp;zeigen</translation>
+    </message>
+    <message>
+        <source>Puts the selected loudspeaker and microphone, or the selected ring&apos;s, on the bench of the lesson.</source>
+        <translation>Stellt den ausgewählten Lautsprecher und das Mikrofon, oder die der ausgewählten Pfeifstelle, auf die Bank der Lektion.</translation>
+    </message>
+    <message>
+        <source>&amp;Hear the stage...</source>
+        <translation>Bühne an&amp;hören ...</translation>
+    </message>
+    <message>
+        <source>Plays all loops of this show as they are set, or raised.</source>
+        <translation>Spielt alle Schleifen dieser Show, wie sie eingestellt oder angehoben sind.</translation>
+    </message>
 </context>
 <context>
     <name>howlmap::app::Autosave</name>
@@ -1101,6 +2128,10 @@ Mehr sagt „howlmap %2 --help“.</translation>
         <source>%1 k</source>
         <translation>%1 k</translation>
     </message>
+    <message>
+        <source>lines %1 dB apart</source>
+        <translation>Linien im Abstand von %1 dB</translation>
+    </message>
 </context>
 <context>
     <name>howlmap::app::CautionStrip</name>
@@ -1115,6 +2146,21 @@ Mehr sagt „howlmap %2 --help“.</translation>
     <message>
         <source>Hides this strip. Help, Cautions brings it back.</source>
         <translation>Blendet diesen Streifen aus. Hilfe, Vorsicht holt ihn zurück.</translation>
+    </message>
+</context>
+<context>
+    <name>howlmap::app::CombView</name>
+    <message>
+        <source>Frequencies that fit</source>
+        <translation>Frequenzen, die passen</translation>
+    </message>
+    <message>
+        <source>Each tooth is a frequency that comes back in step. Click or drag to look at a frequency; left and right go by semitones, up and down to the next tooth.</source>
+        <translation>Jeder Zahn ist eine Frequenz, die im Takt zurückkommt. Klicken oder ziehen Sie, um eine Frequenz anzusehen; links und rechts gehen um Halbtöne, auf und ab zum nächsten Zahn.</translation>
+    </message>
+    <message>
+        <source>%1 frequencies fit; looked at: %2</source>
+        <translation>%1 Frequenzen passen; angesehen: %2</translation>
     </message>
 </context>
 <context>
@@ -1407,28 +2453,12 @@ Mehr sagt „howlmap %2 --help“.</translation>
         <translation>Wunsch:</translation>
     </message>
     <message>
-        <source>For this player</source>
-        <translation>Für diese Spielerin</translation>
-    </message>
-    <message>
-        <source>Solves the player's own sends for the wish</source>
-        <translation>Löst die eigenen Sends nach dem Wunsch</translation>
-    </message>
-    <message>
-        <source>For all</source>
-        <translation>Für alle</translation>
-    </message>
-    <message>
         <source>The same wish for everybody, solved together</source>
         <translation>Derselbe Wunsch für alle, zusammen gelöst</translation>
     </message>
     <message>
         <source>Quietest stage</source>
         <translation>Leiseste Bühne</translation>
-    </message>
-    <message>
-        <source>The lowest sends at which everybody has this hear margin</source>
-        <translation>Die niedrigsten Sends, bei denen alle diese Hörreserve haben</translation>
     </message>
     <message>
         <source>What louder costs</source>
@@ -1443,36 +2473,12 @@ Mehr sagt „howlmap %2 --help“.</translation>
         <translation>Wird gelöst…</translation>
     </message>
     <message>
-        <source>%1: %2 to %3.</source>
-        <translation>%1: %2 auf %3.</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>Margin as drawn %1, then %2.</source>
-        <translation>Reserve wie gezeichnet %1, dann %2.</translation>
-    </message>
-    <message>
         <source>Set sends for a wish</source>
         <translation>Sends nach Wunsch stellen</translation>
     </message>
     <message>
         <source>Looking for the quietest stage…</source>
         <translation>Die leiseste Bühne wird gesucht…</translation>
-    </message>
-    <message>
-        <source>No levels let everybody hear themselves: %1</source>
-        <translation>Bei keinen Pegeln hören sich alle: %1</translation>
-    </message>
-    <message>
-        <source>%1 sends change. Margin as drawn %2, then %3.</source>
-        <translation>%1 Sends ändern sich. Reserve wie gezeichnet %2, dann %3.</translation>
-    </message>
-    <message>
-        <source>Wash at %1: %2, then %3.</source>
-        <translation>Bühnenschall bei %1: %2, dann %3.</translation>
     </message>
     <message>
         <source>Set the quietest stage</source>
@@ -1483,20 +2489,124 @@ Mehr sagt „howlmap %2 --help“.</translation>
         <translation>Was 3 dB mehr kostet, wird berechnet…</translation>
     </message>
     <message>
-        <source>%1 up 3 dB: margin %2, then %3 once everybody has turned up to hear as before.</source>
-        <translation>%1 um 3 dB lauter: Reserve %2, dann %3, sobald alle aufgedreht haben, um wie vorher zu hören.</translation>
-    </message>
-    <message>
-        <source>%1 up 3 dB: each answer calls for another, and there is no end.</source>
-        <translation>%1 um 3 dB lauter: jede Antwort ruft die nächste hervor, und es nimmt kein Ende.</translation>
-    </message>
-    <message>
-        <source>Nothing on this stage can get louder.</source>
-        <translation>Auf dieser Bühne kann nichts lauter werden.</translation>
-    </message>
-    <message>
         <source>The show has changed since: solve again.</source>
         <translation>Die Show hat sich inzwischen geändert: bitte neu lösen.</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>Stage wash</source>
+        <translation>Bühnenschall</translation>
+    </message>
+    <message>
+        <source>Against target</source>
+        <translation>Gegen das Ziel</translation>
+    </message>
+    <message>
+        <source>Made by</source>
+        <translation>Erzeugt von</translation>
+    </message>
+    <message>
+        <source>What helps</source>
+        <translation>Was hilft</translation>
+    </message>
+    <message>
+        <source>Loudspeaker</source>
+        <translation>Lautsprecher</translation>
+    </message>
+    <message>
+        <source>Asked for at 1 m</source>
+        <translation>Verlangt in 1 m</translation>
+    </message>
+    <message>
+        <source>Can do</source>
+        <translation>Kann</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Rest</translation>
+    </message>
+    <message>
+        <source>Band</source>
+        <translation>Band</translation>
+    </message>
+    <message>
+        <source>Own</source>
+        <translation>Eigenes</translation>
+    </message>
+    <message>
+        <source>Others</source>
+        <translation>Anderes</translation>
+    </message>
+    <message>
+        <source>Hear margin</source>
+        <translation>Hörreserve</translation>
+    </message>
+    <message>
+        <source> dBA</source>
+        <translation> dBA</translation>
+    </message>
+    <message>
+        <source>This player</source>
+        <translation>Diese Person</translation>
+    </message>
+    <message>
+        <source>Solves the marked player&apos;s own sends for the wish</source>
+        <translation>Löst die eigenen Sends der markierten Person nach dem Wunsch auf</translation>
+    </message>
+    <message>
+        <source>All players</source>
+        <translation>Alle</translation>
+    </message>
+    <message>
+        <source>The lowest sends at which everybody has the hear margin of the wish</source>
+        <translation>Die niedrigsten Sends, bei denen alle die gewünschte Hörreserve haben</translation>
+    </message>
+    <message>
+        <source>House</source>
+        <translation>Saal</translation>
+    </message>
+    <message>
+        <source>Loudspeakers against what they can do</source>
+        <translation>Lautsprecher gegen das, was sie können</translation>
+    </message>
+    <message>
+        <source>Loudspeakers</source>
+        <translation>Lautsprecher</translation>
+    </message>
+    <message>
+        <source>Third-octaves at the ear of the marked player</source>
+        <translation>Terzen am Ohr der markierten Person</translation>
+    </message>
+    <message>
+        <source>Bands</source>
+        <translation>Bänder</translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation>Antwort</translation>
+    </message>
+    <message>
+        <source>Target out front</source>
+        <translation>Ziel im Saal</translation>
+    </message>
+    <message>
+        <source>Set the target out front</source>
+        <translation>Ziel im Saal setzen</translation>
+    </message>
+    <message>
+        <source>Target out front:</source>
+        <translation>Ziel im Saal:</translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation>Was gefunden wurde</translation>
+    </message>
+    <message>
+        <source>Wish for something at the left, or ask for the quietest stage: what it takes stands here.</source>
+        <translation>Wünschen Sie links etwas, oder fragen Sie nach der leisesten Bühne: was es braucht, steht hier.</translation>
     </message>
 </context>
 <context>
@@ -1663,14 +2773,189 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
 </context>
 <context>
-    <name>howlmap::app::Flow</name>
+    <name>howlmap::app::GuidePanel</name>
     <message>
-        <source>Untitled show</source>
-        <translation>Show ohne Titel</translation>
+        <source>Back</source>
+        <translation>Zurück</translation>
     </message>
     <message>
-        <source>version of %1</source>
-        <translation>Stand vom %1</translation>
+        <source>The step before (Page up).</source>
+        <translation>Der vorige Schritt (Bild auf).</translation>
+    </message>
+    <message>
+        <source>&amp;Next</source>
+        <translation>&amp;Weiter</translation>
+    </message>
+    <message>
+        <source>The next step (Page down).</source>
+        <translation>Der nächste Schritt (Bild ab).</translation>
+    </message>
+    <message>
+        <source>Hint</source>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
+        <source>Shows a hint for this task.</source>
+        <translation>Zeigt einen Hinweis zu dieser Aufgabe.</translation>
+    </message>
+    <message>
+        <source>Show one way</source>
+        <translation>Ein Weg</translation>
+    </message>
+    <message>
+        <source>Sets the bench so that the task is solved.</source>
+        <translation>Stellt die Bank so ein, dass die Aufgabe gelöst ist.</translation>
+    </message>
+    <message>
+        <source>As at first</source>
+        <translation>Wie zu Beginn</translation>
+    </message>
+    <message>
+        <source>Sets the bench back to how it was.</source>
+        <translation>Stellt die Bank zurück, wie sie war.</translation>
+    </message>
+    <message>
+        <source>Lesson</source>
+        <translation>Lektion</translation>
+    </message>
+    <message>
+        <source>Free play</source>
+        <translation>Freies Spiel</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Drag the microphone and the loudspeaker, turn the knobs, and watch which frequencies fit. Below the picture stands what just changed.</source>
+        <translation>Ziehen Sie Mikrofon und Lautsprecher, drehen Sie an den Reglern, und sehen Sie, welche Frequenzen passen. Unter dem Bild steht, was sich eben geändert hat.</translation>
+    </message>
+    <message>
+        <source>&amp;First lesson</source>
+        <translation>&amp;Erste Lektion</translation>
+    </message>
+    <message>
+        <source>Your task</source>
+        <translation>Ihre Aufgabe</translation>
+    </message>
+    <message>
+        <source>Step %1 of %2</source>
+        <translation>Schritt %1 von %2</translation>
+    </message>
+    <message>
+        <source>✓ Solved.</source>
+        <translation>✓ Gelöst.</translation>
+    </message>
+    <message>
+        <source>Not yet.</source>
+        <translation>Noch nicht.</translation>
+    </message>
+    <message>
+        <source>&amp;Free play</source>
+        <translation>&amp;Freies Spiel</translation>
+    </message>
+    <message>
+        <source>&amp;Next lesson</source>
+        <translation>&amp;Nächste Lektion</translation>
+    </message>
+</context>
+<context>
+    <name>howlmap::app::HearWindow</name>
+    <message>
+        <source>&amp;Write a sound file...</source>
+        <translation>Ton&amp;datei schreiben ...</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Hear the stage - Howlmap</source>
+        <translation>Bühne anhören - Howlmap</translation>
+    </message>
+    <message>
+        <source>What is played</source>
+        <translation>Was gespielt wird</translation>
+    </message>
+    <message>
+        <source>What suits the input</source>
+        <translation>Was zum Eingang passt</translation>
+    </message>
+    <message>
+        <source>Plucked strings</source>
+        <translation>Gezupfte Saiten</translation>
+    </message>
+    <message>
+        <source>Bowed strings</source>
+        <translation>Gestrichene Saiten</translation>
+    </message>
+    <message>
+        <source>A recording...</source>
+        <translation>Eine Aufnahme ...</translation>
+    </message>
+    <message>
+        <source>Into which input</source>
+        <translation>In welchen Eingang</translation>
+    </message>
+    <message>
+        <source>Writes what would be heard as a WAV file, faded in and held below half of full scale.</source>
+        <translation>Schreibt, was zu hören wäre, als WAV-Datei, eingeblendet und unter halber Vollaussteuerung gehalten.</translation>
+    </message>
+    <message>
+        <source>&amp;Play</source>
+        <translation>S&amp;pielen</translation>
+    </message>
+    <message>
+        <source>&amp;Into</source>
+        <translation>&amp;In</translation>
+    </message>
+    <message>
+        <source>As drawn</source>
+        <translation>Wie gezeichnet</translation>
+    </message>
+    <message>
+        <source>Nothing was written.</source>
+        <translation>Es wurde nichts geschrieben.</translation>
+    </message>
+    <message>
+        <source>on its way</source>
+        <translation>unterwegs</translation>
+    </message>
+    <message>
+        <source>The one that feeds the first ring</source>
+        <translation>Der, der das erste Pfeifen speist</translation>
+    </message>
+    <message>
+        <source>A recording to play</source>
+        <translation>Eine Aufnahme zum Abspielen</translation>
+    </message>
+    <message>
+        <source>Sound files (*.wav *.flac *.aiff *.ogg)</source>
+        <translation>Tondateien (*.wav *.flac *.aiff *.ogg)</translation>
+    </message>
+    <message>
+        <source>Reading %1...</source>
+        <translation>%1 wird gelesen ...</translation>
+    </message>
+    <message>
+        <source>%1 is played.</source>
+        <translation>%1 wird gespielt.</translation>
+    </message>
+    <message>
+        <source>Write a sound file</source>
+        <translation>Tondatei schreiben</translation>
+    </message>
+    <message>
+        <source>WAV sound (*.wav)</source>
+        <translation>WAV-Ton (*.wav)</translation>
+    </message>
+    <message>
+        <source>Written. Strongest at %1, %2 dB a second.</source>
+        <translation>Geschrieben. Am stärksten bei %1, %2 dB in der Sekunde.</translation>
+    </message>
+    <message>
+        <source>Written.</source>
+        <translation>Geschrieben.</translation>
     </message>
 </context>
 <context>
@@ -1698,25 +2983,6 @@ Mehr sagt „howlmap %2 --help“.</translation>
     <message>
         <source>Help page</source>
         <translation>Hilfeseite</translation>
-    </message>
-</context>
-<context>
-    <name>howlmap::app::HouseModel</name>
-    <message>
-        <source>Place in the house</source>
-        <translation>Platz im Saal</translation>
-    </message>
-    <message>
-        <source>Stage wash</source>
-        <translation>Bühnenschall</translation>
-    </message>
-    <message>
-        <source>Against target</source>
-        <translation>Gegen das Ziel</translation>
-    </message>
-    <message>
-        <source>Made by</source>
-        <translation>Erzeugt von</translation>
     </message>
 </context>
 <context>
@@ -1834,6 +3100,227 @@ Mehr sagt „howlmap %2 --help“.</translation>
     <message>
         <source>Finds the body modes in a recording of taps and puts them on this pickup.</source>
         <translation>Findet die Korpusmoden in einer Aufnahme von Klopfern und gibt sie diesem Tonabnehmer.</translation>
+    </message>
+</context>
+<context>
+    <name>howlmap::app::KnobPanel</name>
+    <message>
+        <source>Freq&amp;uency</source>
+        <translation>Freq&amp;uenz</translation>
+    </message>
+    <message>
+        <source> Hz</source>
+        <translation> Hz</translation>
+    </message>
+    <message>
+        <source>&amp;Distance</source>
+        <translation>Abstan&amp;d</translation>
+    </message>
+    <message>
+        <source> m</source>
+        <translation> m</translation>
+    </message>
+    <message>
+        <source>&amp;Height</source>
+        <translation>&amp;Höhe</translation>
+    </message>
+    <message>
+        <source>Microphone &amp;aim</source>
+        <translation>Mikrofon&amp;richtung</translation>
+    </message>
+    <message>
+        <source>°</source>
+        <translation>°</translation>
+    </message>
+    <message>
+        <source>&amp;Level at 1 m</source>
+        <translation>Pege&amp;l in 1 m</translation>
+    </message>
+    <message>
+        <source> dB</source>
+        <translation> dB</translation>
+    </message>
+    <message>
+        <source>Player at m&amp;ic</source>
+        <translation>Sp&amp;iel am Mikrofon</translation>
+    </message>
+    <message>
+        <source>La&amp;tency</source>
+        <translation>La&amp;tenz</translation>
+    </message>
+    <message>
+        <source> ms</source>
+        <translation> ms</translation>
+    </message>
+    <message>
+        <source>Loudspeaker height</source>
+        <translation>Höhe des Lautsprechers</translation>
+    </message>
+    <message>
+        <source>Loudspeaker aim</source>
+        <translation>Richtung des Lautsprechers</translation>
+    </message>
+    <message>
+        <source>&amp;Middle</source>
+        <translation>&amp;Mitten</translation>
+    </message>
+    <message>
+        <source>One band at</source>
+        <translation>Ein Band bei</translation>
+    </message>
+    <message>
+        <source>One &amp;band by</source>
+        <translation>Ein &amp;Band um</translation>
+    </message>
+    <message>
+        <source>&amp;Polarity turned</source>
+        <translation>&amp;Polarität gedreht</translation>
+    </message>
+    <message>
+        <source>&amp;Floor reflects</source>
+        <translation>Boden re&amp;flektiert</translation>
+    </message>
+    <message>
+        <source>Instrument with pick&amp;up</source>
+        <translation>Instrument mit Tonabne&amp;hmer</translation>
+    </message>
+    <message>
+        <source>Sound holes &amp;covered</source>
+        <translation>S&amp;challlöcher abgedeckt</translation>
+    </message>
+    <message>
+        <source>In-&amp;ears</source>
+        <translation>In-&amp;Ears</translation>
+    </message>
+    <message>
+        <source>%1, slider</source>
+        <translation>%1, Schieber</translation>
+    </message>
+    <message>
+        <source>Pattern of the microphone</source>
+        <translation>Richtcharakteristik des Mikrofons</translation>
+    </message>
+</context>
+<context>
+    <name>howlmap::app::LessonActions</name>
+    <message>
+        <source>There is no loop to show: select a microphone and a loudspeaker that plays it.</source>
+        <translation>Es gibt keine Schleife zu zeigen: wählen Sie ein Mikrofon und einen Lautsprecher, der es wiedergibt.</translation>
+    </message>
+</context>
+<context>
+    <name>howlmap::app::LessonWindow</name>
+    <message>
+        <source>Lesson - Howlmap</source>
+        <translation>Lektion - Howlmap</translation>
+    </message>
+    <message>
+        <source>What just changed</source>
+        <translation>Was sich eben geändert hat</translation>
+    </message>
+    <message>
+        <source>Stand still</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Stops or starts the waves (Space). It is remembered.</source>
+        <translation>Hält die Wellen an oder lässt sie laufen (Leertaste). Es wird gemerkt.</translation>
+    </message>
+    <message>
+        <source>Put &amp;back into the show</source>
+        <translation>In die Show ü&amp;bernehmen</translation>
+    </message>
+    <message>
+        <source>What was changed here since the pair came from the show is changed there, as one step that can be undone.</source>
+        <translation>Was hier geändert wurde, seit das Paar aus der Show kam, wird dort geändert, als ein Schritt, der sich zurücknehmen lässt.</translation>
+    </message>
+    <message>
+        <source>Full screen</source>
+        <translation>Vollbild</translation>
+    </message>
+    <message>
+        <source>Uses the whole screen, for a class or a projector (F11, back with Esc).</source>
+        <translation>Nutzt den ganzen Bildschirm, für eine Klasse oder einen Beamer (F11, zurück mit Esc).</translation>
+    </message>
+    <message>
+        <source>Back to the window, silence</source>
+        <translation>Zurück zum Fenster, Stille</translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation>Hilfe</translation>
+    </message>
+    <message>
+        <source>Next step</source>
+        <translation>Nächster Schritt</translation>
+    </message>
+    <message>
+        <source>Step before</source>
+        <translation>Voriger Schritt</translation>
+    </message>
+    <message>
+        <source>Next frequency that fits</source>
+        <translation>Nächste Frequenz, die passt</translation>
+    </message>
+    <message>
+        <source>Frequency before that fits</source>
+        <translation>Vorige Frequenz, die passt</translation>
+    </message>
+    <message>
+        <source>Polarity</source>
+        <translation>Polarität</translation>
+    </message>
+    <message>
+        <source>Floor</source>
+        <translation>Boden</translation>
+    </message>
+    <message>
+        <source>Body</source>
+        <translation>Korpus</translation>
+    </message>
+    <message>
+        <source>Sound holes</source>
+        <translation>Schalllöcher</translation>
+    </message>
+    <message>
+        <source>In-ears</source>
+        <translation>In-Ears</translation>
+    </message>
+    <message>
+        <source>Nothing sends this input to that loudspeaker, so there is no loop to show.</source>
+        <translation>Nichts sendet diesen Eingang zu jenem Lautsprecher, also gibt es keine Schleife zu zeigen.</translation>
+    </message>
+    <message>
+        <source>Lesson: what was tried</source>
+        <translation>Lektion: was ausprobiert wurde</translation>
+    </message>
+    <message>
+        <source>The show has what was tried in the lesson.</source>
+        <translation>Die Show hat, was in der Lektion ausprobiert wurde.</translation>
+    </message>
+    <message>
+        <source>Nothing was changed in the lesson.</source>
+        <translation>In der Lektion wurde nichts geändert.</translation>
+    </message>
+    <message>
+        <source>Margin %1</source>
+        <translation>Reserve %1</translation>
+    </message>
+    <message>
+        <source>No loop</source>
+        <translation>Keine Schleife</translation>
+    </message>
+    <message>
+        <source>First ring %1, %2</source>
+        <translation>Pfeift zuerst bei %1, %2</translation>
+    </message>
+    <message>
+        <source>Tone cost %1 dB</source>
+        <translation>Klang kostet %1 dB</translation>
+    </message>
+    <message>
+        <source>Leave full screen</source>
+        <translation>Vollbild verlassen</translation>
     </message>
 </context>
 <context>
@@ -1969,7 +3456,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
         <translation>Notiz</translation>
     </message>
     <message>
-        <source>%1 cannot be "%2".</source>
+        <source>%1 cannot be &quot;%2&quot;.</source>
         <translation>%1 kann nicht „%2“ sein.</translation>
     </message>
     <message>
@@ -2037,6 +3524,14 @@ Mehr sagt „howlmap %2 --help“.</translation>
     <message>
         <source>The first figures are on their way.</source>
         <translation>Die ersten Zahlen sind unterwegs.</translation>
+    </message>
+    <message>
+        <source>Show in the &amp;lesson</source>
+        <translation>In der &amp;Lektion zeigen</translation>
+    </message>
+    <message>
+        <source>Puts the loudspeaker and the microphone that make this ring on the bench of the lesson.</source>
+        <translation>Stellt den Lautsprecher und das Mikrofon, die dieses Pfeifen machen, auf die Bank der Lektion.</translation>
     </message>
 </context>
 <context>
@@ -2274,7 +3769,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
         <translation>Zeile %1, %2: %3 gefunden, %4 bis %5 erwartet</translation>
     </message>
     <message>
-        <source>"%1" cannot be read as a number</source>
+        <source>&quot;%1&quot; cannot be read as a number</source>
         <translation>„%1“ lässt sich nicht als Zahl lesen</translation>
     </message>
     <message>
@@ -2330,6 +3825,61 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
 </context>
 <context>
+    <name>howlmap::app::OverlayLook</name>
+    <message>
+        <source>&amp;Frequency</source>
+        <translation>&amp;Frequenz</translation>
+    </message>
+    <message>
+        <source>Frequencies of the map</source>
+        <translation>Frequenzen der Karte</translation>
+    </message>
+    <message>
+        <source>Worst of all: at every place the frequency that rings first. Or one third-octave band, or one frequency.</source>
+        <translation>Das Schlimmste von allem: an jedem Ort die Frequenz, die zuerst pfeift. Oder ein Terzband, oder eine Frequenz.</translation>
+    </message>
+    <message>
+        <source>Frequency of the map</source>
+        <translation>Frequenz der Karte</translation>
+    </message>
+    <message>
+        <source>The map at this one frequency alone. &quot;Worst of all&quot; in the list goes back.</source>
+        <translation>Die Karte bei dieser einen Frequenz. „Das Schlimmste von allem“ in der Liste führt zurück.</translation>
+    </message>
+    <message>
+        <source>&amp;at</source>
+        <translation>b&amp;ei</translation>
+    </message>
+    <message>
+        <source>Opacity of the map</source>
+        <translation>Deckkraft der Karte</translation>
+    </message>
+    <message>
+        <source>How strongly the map shows under the objects.</source>
+        <translation>Wie kräftig die Karte unter den Objekten zu sehen ist.</translation>
+    </message>
+    <message>
+        <source>&amp;Opacity</source>
+        <translation>&amp;Deckkraft</translation>
+    </message>
+    <message>
+        <source>all bands, A-weighted</source>
+        <translation>alle Bänder, A-bewertet</translation>
+    </message>
+    <message>
+        <source>worst of all</source>
+        <translation>das Schlimmste von allem</translation>
+    </message>
+    <message>
+        <source>one frequency</source>
+        <translation>eine Frequenz</translation>
+    </message>
+    <message>
+        <source>band %1</source>
+        <translation>Band %1</translation>
+    </message>
+</context>
+<context>
     <name>howlmap::app::PartList</name>
     <message>
         <source>%1, %2</source>
@@ -2361,6 +3911,37 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     <message>
         <source>Drag onto the plan, or press Enter.</source>
         <translation>Auf den Plan ziehen, oder Eingabe drücken.</translation>
+    </message>
+</context>
+<context>
+    <name>howlmap::app::PhasorView</name>
+    <message>
+        <source>One round of the loop as arrows and as waves</source>
+        <translation>Eine Runde der Schleife als Pfeile und als Wellen</translation>
+    </message>
+    <message>
+        <source>Thin: straight. Dashed: by the floor. Heavy: both together. The ring is where a round gives back as much as it took.</source>
+        <translation>Dünn: gerade. Gestrichelt: über den Boden. Kräftig: beide zusammen. Am Kreis gibt eine Runde so viel zurück, wie sie nahm.</translation>
+    </message>
+    <message>
+        <source>%1 dB, %2 turns out of step</source>
+        <translation>%1 dB, %2 Umdrehungen aus dem Takt</translation>
+    </message>
+    <message>
+        <source>No loop</source>
+        <translation>Keine Schleife</translation>
+    </message>
+    <message>
+        <source>A round gives back %1 dB</source>
+        <translation>Eine Runde gibt %1 dB zurück</translation>
+    </message>
+    <message>
+        <source>No loop: nothing comes back</source>
+        <translation>Keine Schleife: nichts kommt zurück</translation>
+    </message>
+    <message>
+        <source>%1 turns out of step</source>
+        <translation>%1 Umdrehungen aus dem Takt</translation>
     </message>
 </context>
 <context>
@@ -2810,6 +4391,33 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
 </context>
 <context>
+    <name>howlmap::app::Player</name>
+    <message>
+        <source>This machine has no sound device. A sound file can still be written: howlmap hear.</source>
+        <translation>Dieser Rechner hat kein Tongerät. Eine Tondatei lässt sich trotzdem schreiben: howlmap hear.</translation>
+    </message>
+    <message>
+        <source>%1 can not play 48 kHz. A sound file can still be written: howlmap hear.</source>
+        <translation>%1 kann keine 48 kHz wiedergeben. Eine Tondatei lässt sich trotzdem schreiben: howlmap hear.</translation>
+    </message>
+    <message>
+        <source>This program was built without sound. A sound file can still be written: howlmap hear.</source>
+        <translation>Dieses Programm wurde ohne Ton gebaut. Eine Tondatei lässt sich trotzdem schreiben: howlmap hear.</translation>
+    </message>
+    <message>
+        <source>Take headphones off and turn the volume down first. A howl is loud and comes suddenly; it fades in and is held below half of full scale, but your amplifier makes it as loud as it is set.</source>
+        <translation>Nehmen Sie vorher Kopfhörer ab und drehen Sie leiser. Ein Pfeifen ist laut und kommt plötzlich; es wird eingeblendet und unter halber Vollaussteuerung gehalten, doch Ihr Verstärker macht es so laut, wie er eingestellt ist.</translation>
+    </message>
+    <message>
+        <source>There is no loop to hear: no microphone or pickup is sent to a loudspeaker.</source>
+        <translation>Es gibt keine Schleife zu hören: kein Mikrofon oder Tonabnehmer geht zu einem Lautsprecher.</translation>
+    </message>
+    <message>
+        <source>The sound device could not be opened.</source>
+        <translation>Das Tongerät ließ sich nicht öffnen.</translation>
+    </message>
+</context>
+<context>
     <name>howlmap::app::PlayersModel</name>
     <message>
         <source>%1 %</source>
@@ -2836,20 +4444,44 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <translation>Hörreserve</translation>
     </message>
     <message>
-        <source>At the ear</source>
+        <source>loudspeakers</source>
+        <translation>Lautsprecher</translation>
+    </message>
+    <message>
+        <source>in-ears</source>
+        <translation>In-Ears</translation>
+    </message>
+    <message>
+        <source>no monitor</source>
+        <translation>kein Monitor</translation>
+    </message>
+    <message>
+        <source>How this player hears; choose with a double click or F2</source>
+        <translation>Wie diese Person hört; wählen Sie mit Doppelklick oder F2</translation>
+    </message>
+    <message>
+        <source>Hears by</source>
+        <translation>Hört über</translation>
+    </message>
+    <message>
+        <source>At ear</source>
         <translation>Am Ohr</translation>
     </message>
     <message>
-        <source>NIOSH allows</source>
-        <translation>NIOSH erlaubt</translation>
+        <source>NIOSH</source>
+        <translation>NIOSH</translation>
     </message>
     <message>
-        <source>OSHA allows</source>
-        <translation>OSHA erlaubt</translation>
+        <source>OSHA</source>
+        <translation>OSHA</translation>
     </message>
     <message>
-        <source>Dose of the set</source>
+        <source>Dose of set</source>
         <translation>Dosis des Sets</translation>
+    </message>
+    <message>
+        <source>Change how %1 hears</source>
+        <translation>Ändern, wie %1 hört</translation>
     </message>
 </context>
 <context>
@@ -2896,6 +4528,22 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     <message>
         <source>Turn polarity of %1</source>
         <translation>Polarität von %1 drehen</translation>
+    </message>
+    <message>
+        <source>first ring</source>
+        <translation>erstes Pfeifen</translation>
+    </message>
+    <message>
+        <source>stays at %1</source>
+        <translation>bleibt bei %1</translation>
+    </message>
+    <message>
+        <source>only moves from %1 to %2</source>
+        <translation>rückt nur von %1 auf %2</translation>
+    </message>
+    <message>
+        <source>from %1 to %2</source>
+        <translation>von %1 auf %2</translation>
     </message>
 </context>
 <context>
@@ -3035,14 +4683,6 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <translation>Notiz</translation>
     </message>
     <message>
-        <source>From</source>
-        <translation>Von</translation>
-    </message>
-    <message>
-        <source>To</source>
-        <translation>Bis</translation>
-    </message>
-    <message>
         <source>Grew</source>
         <translation>Wuchs</translation>
     </message>
@@ -3121,6 +4761,14 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     <message>
         <source>no loop of this show comes near</source>
         <translation>keine Schleife dieser Show kommt in die Nähe</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
     </message>
 </context>
 <context>
@@ -3440,8 +5088,333 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <translation>Sends einfügen</translation>
     </message>
     <message>
-        <source>"%1": expected a level from -60 to 160 dB inside the table</source>
+        <source>&quot;%1&quot;: expected a level from -60 to 160 dB inside the table</source>
         <translation>„%1“: Pegel von -60 bis 160 dB innerhalb der Tabelle erwartet</translation>
+    </message>
+</context>
+<context>
+    <name>howlmap::app::SheetDialog</name>
+    <message>
+        <source>advance sheet</source>
+        <translation>Blatt für das Haus</translation>
+    </message>
+    <message>
+        <source>%1 advance</source>
+        <translation>%1 Blatt</translation>
+    </message>
+    <message>
+        <source>%1 could not be written.</source>
+        <translation>%1 konnte nicht geschrieben werden.</translation>
+    </message>
+    <message>
+        <source>Choose another folder.</source>
+        <translation>Wählen Sie einen anderen Ordner.</translation>
+    </message>
+    <message>
+        <source>Save the sheet</source>
+        <translation>Blatt speichern</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Folder for the lists</source>
+        <translation>Ordner für die Listen</translation>
+    </message>
+    <message>
+        <source>The show as it was sent</source>
+        <translation>Die Show, wie sie geschickt wurde</translation>
+    </message>
+    <message>
+        <source>Shows (*.howlmap);;All files (*)</source>
+        <translation>Shows (*.howlmap);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Advance sheet</source>
+        <translation>Blatt für das Haus</translation>
+    </message>
+    <message>
+        <source>Pages</source>
+        <translation>Seiten</translation>
+    </message>
+    <message>
+        <source>&amp;Plan</source>
+        <translation>&amp;Plan</translation>
+    </message>
+    <message>
+        <source>&amp;Input list</source>
+        <translation>&amp;Kanalliste</translation>
+    </message>
+    <message>
+        <source>&amp;Mixes and equalisers</source>
+        <translation>&amp;Mixe und Equalizer</translation>
+    </message>
+    <message>
+        <source>&amp;Risks and cautions</source>
+        <translation>&amp;Risiken und Vorsicht</translation>
+    </message>
+    <message>
+        <source>&amp;One mix a page</source>
+        <translation>Ein Mi&amp;x je Seite</translation>
+    </message>
+    <message>
+        <source>For the monitor desk.</source>
+        <translation>Für das Monitorpult.</translation>
+    </message>
+    <message>
+        <source>On the plan</source>
+        <translation>Auf dem Plan</translation>
+    </message>
+    <message>
+        <source>&amp;Loops that matter</source>
+        <translation>Schleifen, auf die es ankomm&amp;t</translation>
+    </message>
+    <message>
+        <source>Map under the plan</source>
+        <translation>Karte unter dem Plan</translation>
+    </message>
+    <message>
+        <source>How much gain an input has left before it rings, at every place of the stage.</source>
+        <translation>Wie viel Reserve ein Eingang bis zum Pfeifen hat, an jedem Ort der Bühne.</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Letter</translation>
+    </message>
+    <message>
+        <source>Changed since</source>
+        <translation>Geändert seit</translation>
+    </message>
+    <message>
+        <source>Not compared.</source>
+        <translation>Nicht verglichen.</translation>
+    </message>
+    <message>
+        <source>Compare &amp;with...</source>
+        <translation>&amp;Vergleichen mit ...</translation>
+    </message>
+    <message>
+        <source>An older file of this show: the sheet then says what has changed since.</source>
+        <translation>Eine ältere Datei dieser Show: das Blatt sagt dann, was sich seither geändert hat.</translation>
+    </message>
+    <message>
+        <source>Do &amp;not compare</source>
+        <translation>&amp;Nicht vergleichen</translation>
+    </message>
+    <message>
+        <source>Leaves the list of changes out.</source>
+        <translation>Lässt die Liste der Änderungen weg.</translation>
+    </message>
+    <message>
+        <source>The pages</source>
+        <translation>Die Seiten</translation>
+    </message>
+    <message>
+        <source>Page &amp;back</source>
+        <translation>&amp;Zurückblättern</translation>
+    </message>
+    <message>
+        <source>Shows the page before.</source>
+        <translation>Zeigt die vorige Seite.</translation>
+    </message>
+    <message>
+        <source>Page &amp;on</source>
+        <translation>&amp;Weiterblättern</translation>
+    </message>
+    <message>
+        <source>Shows the next page.</source>
+        <translation>Zeigt die nächste Seite.</translation>
+    </message>
+    <message>
+        <source>&amp;All pages</source>
+        <translation>&amp;Alle Seiten</translation>
+    </message>
+    <message>
+        <source>Shows all pages at once.</source>
+        <translation>Zeigt alle Seiten auf einmal.</translation>
+    </message>
+    <message>
+        <source>One pa&amp;ge</source>
+        <translation>&amp;Eine Seite</translation>
+    </message>
+    <message>
+        <source>Shows one page as large as fits.</source>
+        <translation>Zeigt eine Seite so groß, wie sie passt.</translation>
+    </message>
+    <message>
+        <source>Larger</source>
+        <translation>Größer</translation>
+    </message>
+    <message>
+        <source>Zooms in.</source>
+        <translation>Vergrößert.</translation>
+    </message>
+    <message>
+        <source>Smaller</source>
+        <translation>Kleiner</translation>
+    </message>
+    <message>
+        <source>Zooms out.</source>
+        <translation>Verkleinert.</translation>
+    </message>
+    <message>
+        <source>&amp;Save PDF...</source>
+        <translation>PDF &amp;speichern ...</translation>
+    </message>
+    <message>
+        <source>Writes the pages as they are shown.</source>
+        <translation>Schreibt die Seiten, wie sie gezeigt werden.</translation>
+    </message>
+    <message>
+        <source>Prin&amp;t...</source>
+        <translation>&amp;Drucken ...</translation>
+    </message>
+    <message>
+        <source>Prints the pages as they are shown.</source>
+        <translation>Druckt die Seiten, wie sie gezeigt werden.</translation>
+    </message>
+    <message>
+        <source>Lists as &amp;CSV...</source>
+        <translation>Listen als &amp;CSV ...</translation>
+    </message>
+    <message>
+        <source>Writes the lists as tables for a spreadsheet into a folder.</source>
+        <translation>Schreibt die Listen als Tabellen für eine Tabellenkalkulation in einen Ordner.</translation>
+    </message>
+    <message>
+        <source>Cop&amp;y list</source>
+        <translation>&amp;Liste kopieren</translation>
+    </message>
+    <message>
+        <source>Puts one list on the clipboard, for a spreadsheet.</source>
+        <translation>Legt eine Liste in die Zwischenablage, für eine Tabellenkalkulation.</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Closes this window.</source>
+        <translation>Schließt dieses Fenster.</translation>
+    </message>
+    <message>
+        <source>No map</source>
+        <translation>Keine Karte</translation>
+    </message>
+    <message>
+        <source>Map of %1 %2</source>
+        <translation>Karte von %1 %2</translation>
+    </message>
+    <message>
+        <source>What to count on is being worked out; the pages follow.</source>
+        <translation>Was verlässlich ist, wird gerade ausgerechnet; die Seiten folgen.</translation>
+    </message>
+    <message>
+        <source>The map is being made.</source>
+        <translation>Die Karte wird gemacht.</translation>
+    </message>
+    <message>
+        <source>Written to %1.</source>
+        <translation>Nach %1 geschrieben.</translation>
+    </message>
+    <message>
+        <source>Lists written to %1.</source>
+        <translation>Listen nach %1 geschrieben.</translation>
+    </message>
+    <message>
+        <source>Sent to the printer.</source>
+        <translation>An den Drucker geschickt.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be compared with. %2</source>
+        <translation>Mit %1 lässt sich nicht vergleichen. %2</translation>
+    </message>
+    <message>
+        <source>%1 is on the clipboard.</source>
+        <translation>%1 ist in der Zwischenablage.</translation>
+    </message>
+</context>
+<context>
+    <name>howlmap::app::SideView</name>
+    <message>
+        <source>Loudspeaker and microphone from the side</source>
+        <translation>Lautsprecher und Mikrofon von der Seite</translation>
+    </message>
+    <message>
+        <source>Drag the microphone or the loudspeaker. Arrows move the microphone, with Shift ten times as far; [ and ] turn it.</source>
+        <translation>Ziehen Sie Mikrofon oder Lautsprecher. Pfeiltasten bewegen das Mikrofon, mit Umschalt zehnmal so weit; [ und ] drehen es.</translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>%1 ft</source>
+        <translation>%1 ft</translation>
+    </message>
+    <message>
+        <source>%1 waves</source>
+        <translation>%1 Wellen</translation>
+    </message>
+    <message>
+        <source>%1 way, one wave %2</source>
+        <translation>%1 Weg, eine Welle %2</translation>
+    </message>
+</context>
+<context>
+    <name>howlmap::app::SoundBar</name>
+    <message>
+        <source>Hea&amp;r it</source>
+        <translation>Anhö&amp;ren</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>&amp;Anhalten</translation>
+    </message>
+    <message>
+        <source>Plays a phrase through the loop as it is set; it howls if it must.</source>
+        <translation>Spielt eine Phrase durch die Schleife, wie sie eingestellt ist; sie pfeift, wenn sie muss.</translation>
+    </message>
+    <message>
+        <source>Silence at once.</source>
+        <translation>Sofort Stille.</translation>
+    </message>
+    <message>
+        <source> dB</source>
+        <translation> dB</translation>
+    </message>
+    <message>
+        <source>raised by </source>
+        <translation>angehoben um </translation>
+    </message>
+    <message>
+        <source>How far all sends are raised while it plays</source>
+        <translation>Wie weit alle Sends angehoben sind, während es spielt</translation>
+    </message>
+    <message>
+        <source>Raises all sends while it plays; the show stays as it is. At the margin it starts to howl.</source>
+        <translation>Hebt alle Sends an, während es spielt; die Show bleibt, wie sie ist. Bei der Reserve beginnt es zu pfeifen.</translation>
+    </message>
+    <message>
+        <source>I have: play</source>
+        <translation>Erledigt: spielen</translation>
+    </message>
+    <message>
+        <source>Getting ready...</source>
+        <translation>Macht sich bereit ...</translation>
+    </message>
+    <message>
+        <source>Playing.</source>
+        <translation>Spielt.</translation>
     </message>
 </context>
 <context>
@@ -3479,7 +5452,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <translation>Klopftest</translation>
     </message>
     <message>
-        <source>Finds the modes of an instrument's body.</source>
+        <source>Finds the modes of an instrument&apos;s body.</source>
         <translation>Findet die Moden eines Instrumentenkorpus.</translation>
     </message>
     <message>
@@ -3710,7 +5683,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
 <context>
     <name>howlmap::app::WalkPage</name>
     <message>
-        <source>&lt;b&gt;Ears and hands first.&lt;/b&gt; Ring out at low level, hands on the fader, ears protected, nobody's head in front of a wedge, players warned. Levels here are estimates and no measurement of hearing safety. House rules and local codes come first.</source>
+        <source>&lt;b&gt;Ears and hands first.&lt;/b&gt; Ring out at low level, hands on the fader, ears protected, nobody&apos;s head in front of a wedge, players warned. Levels here are estimates and no measurement of hearing safety. House rules and local codes come first.</source>
         <translation>&lt;b&gt;Erst Ohren und Hände.&lt;/b&gt; Leise einpfeifen, die Hand am Regler, die Ohren geschützt, niemandes Kopf vor einem Monitor, die Spieler gewarnt. Pegel sind hier Schätzungen und keine Messung der Hörsicherheit. Hausregeln und örtliche Vorschriften gehen vor.</translation>
     </message>
     <message>
@@ -3785,6 +5758,161 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <source>First the cautions: then begin the walk.</source>
         <translation>Erst die Vorsicht, dann den Rundgang beginnen.</translation>
     </message>
+    <message>
+        <source>Which band?</source>
+        <translation>Welches Band?</translation>
+    </message>
+</context>
+<context>
+    <name>lesson</name>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>%1: found %2, expected %3</source>
+        <translation>%1: %2 gefunden, %3 erwartet</translation>
+    </message>
+    <message>
+        <source>at byte %1: %2</source>
+        <translation>bei Byte %1: %2</translation>
+    </message>
+    <message>
+        <source>the level there stays as it was</source>
+        <translation>der Pegel dort bleibt, wie er war</translation>
+    </message>
+    <message>
+        <source>Nothing comes back: no loop, no ring.</source>
+        <translation>Nichts kommt zurück: keine Schleife, kein Pfeifen.</translation>
+    </message>
+    <message>
+        <source>{} ({})</source>
+        <translation>{} ({})</translation>
+    </message>
+    <message>
+        <source>the level there rises by {:.1f} dB</source>
+        <translation>der Pegel dort steigt um {:.1f} dB</translation>
+    </message>
+    <message>
+        <source>the level there falls by {:.1f} dB</source>
+        <translation>der Pegel dort fällt um {:.1f} dB</translation>
+    </message>
+    <message>
+        <source>Margin {}.</source>
+        <translation>Reserve {}.</translation>
+    </message>
+    <message>
+        <source>Margin {} before, {} now.</source>
+        <translation>Reserve vorher {}, jetzt {}.</translation>
+    </message>
+    <message>
+        <source>The first ring stays at {}.</source>
+        <translation>Das erste Pfeifen bleibt bei {}.</translation>
+    </message>
+    <message>
+        <source>The first ring moves from {} to {}.</source>
+        <translation>Das erste Pfeifen rückt von {} auf {}.</translation>
+    </message>
+    <message>
+        <source>At {} {} fits {:.1f} times; at {} {:.1f} times</source>
+        <translation>Bei {} passt {} {:.1f}-mal; bei {} {:.1f}-mal</translation>
+    </message>
+    <message>
+        <source>{}: other frequencies fit, and {}.</source>
+        <translation>{}: andere Frequenzen passen, und {}.</translation>
+    </message>
+    <message>
+        <source>{} is a wave of {}; from loudspeaker to microphone it fits {:.1f} times.</source>
+        <translation>{} ist eine Welle von {}; vom Lautsprecher zum Mikrofon passt sie {:.1f}-mal.</translation>
+    </message>
+    <message>
+        <source>The microphone turns from {:.0f} to {:.0f} deg.</source>
+        <translation>Das Mikrofon dreht sich von {:.0f} auf {:.0f} Grad.</translation>
+    </message>
+    <message>
+        <source>The loudspeaker turns from {:.0f} to {:.0f} deg.</source>
+        <translation>Der Lautsprecher dreht sich von {:.0f} auf {:.0f} Grad.</translation>
+    </message>
+    <message>
+        <source>The loudspeaker plays {:.1f} dB SPL at 1 m instead of {:.1f}.</source>
+        <translation>Der Lautsprecher spielt {:.1f} dB SPL in 1 m statt {:.1f}.</translation>
+    </message>
+    <message>
+        <source>At the microphone the player makes {:.1f} dB SPL instead of {:.1f}; the loudspeaker stays as loud.</source>
+        <translation>Am Mikrofon macht das Spiel {:.1f} dB SPL statt {:.1f}; der Lautsprecher bleibt gleich laut.</translation>
+    </message>
+    <message>
+        <source>Latency {:.1f} ms instead of {:.1f}: more time on the way, more frequencies fit.</source>
+        <translation>Latenz {:.1f} ms statt {:.1f}: mehr Zeit unterwegs, mehr Frequenzen passen.</translation>
+    </message>
+    <message>
+        <source>The microphone is now: {}.</source>
+        <translation>Das Mikrofon ist jetzt: {}.</translation>
+    </message>
+    <message>
+        <source>The middle is cut by {:.1f} dB instead of {:.1f}.</source>
+        <translation>Die Mitten sind um {:.1f} dB statt {:.1f} abgesenkt.</translation>
+    </message>
+    <message>
+        <source>The band at {} is pulled by {:.1f} dB.</source>
+        <translation>Das Band bei {} ist um {:.1f} dB gezogen.</translation>
+    </message>
+    <message>
+        <source>First ring {}.</source>
+        <translation>Erstes Pfeifen {}.</translation>
+    </message>
+    <message>
+        <source>Polarity turned: the frequencies that fit move half-way to their neighbours.</source>
+        <translation>Polarität gedreht: die passenden Frequenzen rücken auf halben Weg zu ihren Nachbarn.</translation>
+    </message>
+    <message>
+        <source>Polarity as before: the frequencies that fit move back.</source>
+        <translation>Polarität wie zuvor: die passenden Frequenzen rücken zurück.</translation>
+    </message>
+    <message>
+        <source>The floor reflects: a second way, now with the first, now against it.</source>
+        <translation>Der Boden reflektiert: ein zweiter Weg, bald mit dem ersten, bald gegen ihn.</translation>
+    </message>
+    <message>
+        <source>The floor is gone: one way is left.</source>
+        <translation>Der Boden ist weg: ein Weg bleibt.</translation>
+    </message>
+    <message>
+        <source>An instrument with a pickup: its body hears, most where it rings itself.</source>
+        <translation>Ein Instrument mit Tonabnehmer: sein Korpus hört, am meisten dort, wo er selbst schwingt.</translation>
+    </message>
+    <message>
+        <source>A microphone hears the air.</source>
+        <translation>Ein Mikrofon hört die Luft.</translation>
+    </message>
+    <message>
+        <source>Sound holes covered: the air in the body is still.</source>
+        <translation>Schalllöcher abgedeckt: die Luft im Korpus steht still.</translation>
+    </message>
+    <message>
+        <source>Sound holes open.</source>
+        <translation>Schalllöcher offen.</translation>
+    </message>
+    <message>
+        <source>In-ears: the loudspeaker is silent.</source>
+        <translation>In-Ears: der Lautsprecher schweigt.</translation>
+    </message>
+    <message>
+        <source>The loudspeaker plays.</source>
+        <translation>Der Lautsprecher spielt.</translation>
+    </message>
+    <message>
+        <source>It comes back in step: it feeds itself.</source>
+        <translation>Es kommt im Takt zurück: es speist sich selbst.</translation>
+    </message>
+    <message>
+        <source>It comes back against itself: it can not ring here.</source>
+        <translation>Es kommt gegen sich selbst zurück: hier kann es nicht pfeifen.</translation>
+    </message>
+    <message>
+        <source>It comes back out of step.</source>
+        <translation>Es kommt aus dem Takt zurück.</translation>
+    </message>
 </context>
 <context>
     <name>listening</name>
@@ -3823,6 +5951,58 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     <message>
         <source>Nothing of her own is in the mix that she hears.</source>
         <translation>Nichts Eigenes ist in dem Mix, den sie hört.</translation>
+    </message>
+    <message>
+        <source>Your whole sound is under {} ({} dB at {} Hz).</source>
+        <translation>Ihr ganzer Klang liegt unter {} ({} dB bei {} Hz).</translation>
+    </message>
+    <message>
+        <source>Your chest voice is under {} ({} dB at {} Hz).</source>
+        <translation>Ihre Bruststimme liegt unter {} ({} dB bei {} Hz).</translation>
+    </message>
+    <message>
+        <source>Your vowels are under {} ({} dB at {} Hz).</source>
+        <translation>Ihre Vokale liegen unter {} ({} dB bei {} Hz).</translation>
+    </message>
+    <message>
+        <source>Your consonants are under {} ({} dB at {} Hz).</source>
+        <translation>Ihre Konsonanten liegen unter {} ({} dB bei {} Hz).</translation>
+    </message>
+    <message>
+        <source>Your low strings are under {} ({} dB at {} Hz).</source>
+        <translation>Ihre tiefen Saiten liegen unter {} ({} dB bei {} Hz).</translation>
+    </message>
+    <message>
+        <source>Your upper strings are under {} ({} dB at {} Hz).</source>
+        <translation>Ihre hohen Saiten liegen unter {} ({} dB bei {} Hz).</translation>
+    </message>
+    <message>
+        <source>Your brilliance is under {} ({} dB at {} Hz).</source>
+        <translation>Ihre Brillanz liegt unter {} ({} dB bei {} Hz).</translation>
+    </message>
+    <message>
+        <source>Your attack is under {} ({} dB at {} Hz).</source>
+        <translation>Ihr Anschlag liegt unter {} ({} dB bei {} Hz).</translation>
+    </message>
+    <message>
+        <source>Your lowest notes are under {} ({} dB at {} Hz).</source>
+        <translation>Ihre tiefsten Töne liegen unter {} ({} dB bei {} Hz).</translation>
+    </message>
+    <message>
+        <source>Your upper notes are under {} ({} dB at {} Hz).</source>
+        <translation>Ihre hohen Töne liegen unter {} ({} dB bei {} Hz).</translation>
+    </message>
+    <message>
+        <source>Your lows are under {} ({} dB at {} Hz).</source>
+        <translation>Ihre Tiefen liegen unter {} ({} dB bei {} Hz).</translation>
+    </message>
+    <message>
+        <source>Your middle is under {} ({} dB at {} Hz).</source>
+        <translation>Ihre Mitten liegen unter {} ({} dB bei {} Hz).</translation>
+    </message>
+    <message>
+        <source>Your highs are under {} ({} dB at {} Hz).</source>
+        <translation>Ihre Höhen liegen unter {} ({} dB bei {} Hz).</translation>
     </message>
 </context>
 <context>
@@ -3898,6 +6078,22 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     <message>
         <source>How it works, and what can hurt you.</source>
         <translation>Wie es geht, und was schaden kann.</translation>
+    </message>
+    <message>
+        <source>Map</source>
+        <translation>Karte</translation>
+    </message>
+    <message>
+        <source>Shows or hides the frequency of the map.</source>
+        <translation>Zeigt oder verbirgt die Frequenz der Karte.</translation>
+    </message>
+    <message>
+        <source>&amp;Lesson</source>
+        <translation>&amp;Lektion</translation>
+    </message>
+    <message>
+        <source>To see and to hear why placement matters.</source>
+        <translation>Sehen und hören, warum der Platz zählt.</translation>
     </message>
 </context>
 <context>
@@ -4252,10 +6448,6 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <translation>keine Schleife mehr</translation>
     </message>
     <message>
-        <source>It costs: </source>
-        <translation>Es kostet: </translation>
-    </message>
-    <message>
         <source>Caution: </source>
         <translation>Vorsicht: </translation>
     </message>
@@ -4590,6 +6782,130 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     <message>
         <source>{:+.1f} dB at {}, Q {:.1f}</source>
         <translation>{:+.1f} dB bei {}, Q {:.1f}</translation>
+    </message>
+    <message>
+        <source>could be {} &gt; {}: rings at {} as drawn, margin {}</source>
+        <translation>könnte {} &gt; {} sein: pfeift wie gezeichnet bei {}, Reserve {}</translation>
+    </message>
+    <message>
+        <source>No howl was found in {}.
+</source>
+        <translation>In {} wurde kein Pfeifen gefunden.
+</translation>
+    </message>
+    <message>
+        <source>One howl in {}.
+
+</source>
+        <translation>Ein Pfeifen in {}.
+
+</translation>
+    </message>
+    <message>
+        <source>{} howls in {}.
+
+</source>
+        <translation>{} Pfeifstellen in {}.
+
+</translation>
+    </message>
+    <message>
+        <source>{} taps, averaged.
+
+</source>
+        <translation>{} Klopfer, gemittelt.
+
+</translation>
+    </message>
+    <message>
+        <source>Margin as drawn: {}; all sends raised by {:g} dB.
+</source>
+        <translation>Reserve wie gezeichnet: {}; alle Sends um {:g} dB angehoben.
+</translation>
+    </message>
+    <message>
+        <source>{:.1f} s of sound; the source plays into {}.
+</source>
+        <translation>{:.1f} s Ton; die Quelle spielt in {}.
+</translation>
+    </message>
+    <message>
+        <source>{} howls: it grows by {:.1f} dB/s until the amplifier holds it.
+</source>
+        <translation>{} pfeift: es wächst um {:.1f} dB/s, bis der Verstärker es hält.
+</translation>
+    </message>
+    <message>
+        <source>{} rings longest: it dies away by {:.1f} dB/s.
+</source>
+        <translation>{} klingt am längsten: es verklingt um {:.1f} dB/s.
+</translation>
+    </message>
+    <message>
+        <source>RINGS: count on {:.1f} dB; a stage set up from this drawing may howl as it is set.
+</source>
+        <translation>PFEIFT: verlässlich {:.1f} dB; eine nach dieser Zeichnung aufgebaute Bühne kann pfeifen, wie sie eingestellt ist.
+</translation>
+    </message>
+    <message>
+        <source>TIGHT: count on {:.1f} dB, {:.1f} dB short of the target of {:g} dB.
+</source>
+        <translation>KNAPP: verlässlich {:.1f} dB, {:.1f} dB unter dem Ziel von {:g} dB.
+</translation>
+    </message>
+    <message>
+        <source>HOLDS: count on {:.1f} dB; the target is {:g} dB.
+</source>
+        <translation>HÄLT: verlässlich {:.1f} dB; das Ziel ist {:g} dB.
+</translation>
+    </message>
+    <message>
+        <source>  (to count on: 95 of 100 stages set up by hand from this drawing have at least this; {} draws)
+</source>
+        <translation>  (verlässlich: 95 von 100 von Hand nach dieser Zeichnung aufgebauten Bühnen haben mindestens dies; {} Ziehungen)
+</translation>
+    </message>
+    <message>
+        <source>  and {} more; --json lists them
+</source>
+        <translation>  und {} weitere; --json führt sie auf
+</translation>
+    </message>
+    <message>
+        <source>House: what spills from the stage, target {:g} dBA</source>
+        <translation>Saal: was von der Bühne kommt, Ziel {:g} dBA</translation>
+    </message>
+    <message>
+        <source>{:+.0f} dB against the target</source>
+        <translation>{:+.0f} dB gegen das Ziel</translation>
+    </message>
+    <message>
+        <source>to count on {}, as drawn {}, tone {:.1f} dB</source>
+        <translation>verlässlich {}, wie gezeichnet {}, Klang {:.1f} dB</translation>
+    </message>
+    <message>
+        <source>; the first to ring is then {} ({})</source>
+        <translation>; zuerst pfeift dann {} ({})</translation>
+    </message>
+    <message>
+        <source>After that: count on {}, as drawn {}; the target is {:g} dB.</source>
+        <translation>Danach: verlässlich {}, wie gezeichnet {}; das Ziel ist {:g} dB.</translation>
+    </message>
+    <message>
+        <source>Now: count on {}, as drawn {}; the target is {:g} dB.</source>
+        <translation>Jetzt: verlässlich {}, wie gezeichnet {}; das Ziel ist {:g} dB.</translation>
+    </message>
+    <message>
+        <source>What is lost: </source>
+        <translation>Was verloren geht: </translation>
+    </message>
+    <message>
+        <source>mix {}: {} to {}</source>
+        <translation>Mix {}: {} zu {}</translation>
+    </message>
+    <message>
+        <source>Likely loop</source>
+        <translation>Wahrscheinliche Schleife</translation>
     </message>
 </context>
 <context>
