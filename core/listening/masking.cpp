@@ -10,6 +10,7 @@
 #include "core/air/weighting.h"
 #include "core/listening/ears.h"
 #include "core/units/level.h"
+#include "core/units/translatable.h"
 #include "core/units/translate.h"
 
 namespace howlmap {

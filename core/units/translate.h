@@ -10,9 +10,6 @@ namespace howlmap {
 /// for collecting translatable texts find its calls. Placeholders are fmt's {}.
 std::string translate(const char* context, const char* english);
 
-/// Marks a text of a table for those tools; it is translated where it is used.
-constexpr const char* translatable(const char* /*context*/, const char* english) { return english; }
-
 /// Installs (or with an empty function removes) the translator. Call before other threads start.
 void set_translator(std::function<std::string(const char* context, const char* english)> translator);
 

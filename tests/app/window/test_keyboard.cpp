@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Without a mouse and without eyes: every control has a name, and the keyboard alone reaches it.
+#include <QAbstractButton>
+#include <QAbstractSlider>
+#include <QAbstractSpinBox>
+#include <QAccessible>
+#include <QComboBox>
+#include <QLineEdit>
+#include <QMainWindow>
+#include <QMenu>
+#include <QScrollBar>
+#include <QSet>
+#include <QTabBar>
+#include <QToolBar>
+#include <QToolButton>
+
+#include "tests/app/window/windows.h"
+#include "tests/support/registry.h"
+
+namespace howlmap::app {
+namespace {
+
+QString description(const QWidget& widget) {
+    QStringList path;
+    for (const QWidget* at = &widget; at && path.size() < 4; at = at->parentWidget())
+        path.prepend(at->objectName().isEmpty() ? QString::fromLatin1(at->metaObject()->className())
+                                                : at->objectName());
+    return path.join(u'/');
+}
+
+/// Parts of a control that pass the focus on to it, such as the field of a spin box.
+bool is_part_of_another(const QWidget& widget) {
+    return widget.focusProxy() || (widget.parentWidget() && (qobject_cast<QAbstractSpinBox*>(widget.parentWidget()) ||
+                                                             qobject_cast<QComboBox*>(widget.parentWidget())));
+}
+
+QList<QWidget*> controls_of(QWidget& window, Qt::FocusPolicy policy) {
+    QList<QWidget*> found;
+    for (QWidget* widget : window.findChildren<QWidget*>())
+        if (widget->isVisible() && widget->isEnabled() && (widget->focusPolicy() & policy) == policy &&
+            !is_part_of_another(*widget) && widget->window() == window.window())
+            found.append(widget);
+    return found;
+}
+
+bool is_control(const QWidget& widget) {
+    return qobject_cast<const QAbstractButton*>(&widget) || qobject_cast<const QAbstractSlider*>(&widget) ||
+           qobject_cast<const QAbstractSpinBox*>(&widget) || qobject_cast<const QComboBox*>(&widget) ||
+           qobject_cast<const QLineEdit*>(&widget);
+}
+
+/// A button of a tool bar stands for an action that a menu or a shortcut offers too; scroll bars follow their view, and
+/// the small buttons of tab and dock titles have menu entries.
+bool has_other_way(const QWidget& widget) {
+    if (qobject_cast<const QScrollBar*>(&widget)) return true;
+    for (const QWidget* at = widget.parentWidget(); at; at = at->parentWidget())
+        if (qobject_cast<const QTabBar*>(at) || qobject_cast<const QLineEdit*>(at)) return true;
+    if (qobject_cast<const QDockWidget*>(widget.parentWidget())) return true;
+    const auto* button = qobject_cast<const QToolButton*>(&widget);
+    const QAction* action = button ? button->defaultAction() : nullptr;
+    if (!action) return button && button->objectName() == QStringLiteral("qt_toolbar_ext_button");
+    if (!action->shortcut().isEmpty()) return true;
+    for (const QObject* with : action->associatedObjects())
+        if (qobject_cast<const QMenu*>(with)) return true;
+    return false;
+}
+
+/// Where the Tab key leads from a control, until it comes round.
+QSet<QWidget*> reached_by_tab(QWidget& window) {
+    QSet<QWidget*> reached;
+    QWidget* top = window.window();
+    for (int press = 0; press < 3000; ++press) {
+        QWidget* at = top->focusWidget();
+        if (at) reached.insert(at);
+        QTest::keyClick(at ? at : top, Qt::Key_Tab,
+                        at && qobject_cast<QAbstractItemView*>(at) ? Qt::ControlModifier : Qt::NoModifier);
+        if (press > 20 && press > 4 * reached.size()) break;
+    }
+    return reached;
+}
+
+}  // namespace
+
+class TestKeyboard : public QObject {
+    Q_OBJECT
+
+  private Q_SLOTS:
+    void everyControlHasAName() {
+        QStringList nameless;
+        int seen = 0;
+        for_every_window([&](QWidget& window, const QString& name) {
+            for (QWidget* widget : controls_of(window, Qt::ClickFocus) + controls_of(window, Qt::TabFocus)) {
+                QAccessibleInterface* accessible = QAccessible::queryAccessibleInterface(widget);
+                if (!accessible) continue;
+                ++seen;
+                if (accessible->text(QAccessible::Name).isEmpty())
+                    nameless.append(name + QStringLiteral(": ") + description(*widget));
+            }
+        });
+        nameless.removeDuplicates();
+        QVERIFY2(nameless.isEmpty(), qPrintable(u'\n' + nameless.join(u'\n')));
+        QVERIFY(seen > 150);
+    }
+    void everyControlIsReachedByTheTabKey() {
+        QStringList lost;
+        int reached = 0;
+        for_every_window([&](QWidget& window, const QString& name) {
+            const auto controls = controls_of(window, Qt::TabFocus);
+            const QSet<QWidget*> by_tab = reached_by_tab(window);
+            for (QWidget* widget : controls) {
+                reached += by_tab.contains(widget);
+                if (!by_tab.contains(widget) && widget->isVisible() && widget->isEnabled())
+                    lost.append(name + QStringLiteral(": ") + description(*widget));
+            }
+        });
+        lost.removeDuplicates();
+        QVERIFY2(lost.isEmpty(), qPrintable(u'\n' + lost.join(u'\n')));
+        QVERIFY(reached > 100);
+    }
+    void noControlIsForTheMouseAlone() {
+        QStringList lost;
+        for_every_window([&](QWidget& window, const QString& name) {
+            for (const QWidget* widget : window.findChildren<QWidget*>())
+                if (widget->isVisible() && is_control(*widget) && !is_part_of_another(*widget) &&
+                    !(widget->focusPolicy() & Qt::TabFocus) && !has_other_way(*widget))
+                    lost.append(name + QStringLiteral(": ") + description(*widget));
+        });
+        lost.removeDuplicates();
+        QVERIFY2(lost.isEmpty(), qPrintable(u'\n' + lost.join(u'\n')));
+    }
+};
+
+HOWLMAP_TEST(TestKeyboard)
+
+}  // namespace howlmap::app
+
+#include "test_keyboard.moc"
