@@ -8,6 +8,7 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QFormLayout>
+#include <QGraphicsView>
 #include <QGroupBox>
 #include <QGuiApplication>
 #include <QLabel>
@@ -169,6 +170,7 @@ QWidget* SheetDialog::build_pages() {
     preview_ = new QPrintPreviewWidget(printer_.get());
     preview_->setObjectName(QStringLiteral("sheet_pages"));
     preview_->setAccessibleName(tr("The pages"));
+    for (auto* view : preview_->findChildren<QGraphicsView*>()) view->setAccessibleName(tr("The pages"));
     preview_->setViewMode(QPrintPreviewWidget::SinglePageView);
     preview_->fitInView();
     connect(preview_, &QPrintPreviewWidget::paintRequested, this,

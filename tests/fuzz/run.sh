@@ -16,14 +16,23 @@ nice ninja -C build/fuzz "${targets[@]/#/fuzz_}"
 
 found="$PWD/build/fuzz/found"
 mkdir -p "$found"
-status=0
-for target in "${targets[@]}"; do
-  grown="build/fuzz/grown/$target"
+fuzz() { # TARGET: what libFuzzer says goes to build/fuzz/TARGET.log
+  local target="$1" grown="build/fuzz/grown/$1"
   mkdir -p "$grown"
-  nice -n 19 "$(find build/fuzz -type f -name "fuzz_$target" -perm -u+x)" "$grown" "tests/fuzz/seeds/$target" \
+  nice -n 10 "$(find build/fuzz -type f -name "fuzz_$target" -perm -u+x)" "$grown" "tests/fuzz/seeds/$target" \
     -dict=tests/fuzz/dictionary.txt -max_total_time=$((minutes * 60 / ${#targets[@]})) -timeout=10 -rss_limit_mb=2048 \
-    -max_len=20000 -artifact_prefix="$found/$target-" -print_final_stats=1 2>&1 |
-    grep -E 'ERROR|SUMMARY|Test unit|number_of_executed|peak_rss' || status=1
+    -max_len=20000 -artifact_prefix="$found/$target-" -print_final_stats=1 >"build/fuzz/$target.log" 2>&1
+}
+
+echo "Fuzzing ${targets[*]}, all at once, $minutes minutes in all"
+pids=()
+for target in "${targets[@]}"; do fuzz "$target" & pids+=($!); done
+trap 'kill "${pids[@]}" 2>/dev/null' INT TERM
+status=0
+for i in "${!pids[@]}"; do
+  wait "${pids[i]}" || status=1
+  echo "== ${targets[i]}"
+  grep -E 'ERROR|SUMMARY|number_of_executed|peak_rss|DONE' "build/fuzz/${targets[i]}.log" || status=1
 done
 if compgen -G "$found/*" >/dev/null; then
   echo "Found: $(ls "$found")" >&2

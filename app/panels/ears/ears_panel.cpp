@@ -204,6 +204,7 @@ QWidget* EarsPanel::build_answer() {
     answer_ = new QPlainTextEdit;
     answer_->setObjectName(QStringLiteral("ears_answer"));
     answer_->setReadOnly(true);
+    answer_->setTabChangesFocus(true);
     answer_->setAccessibleName(tr("What was found"));
     answer_->setPlainText(
         tr("Wish for something at the left, or ask for the quietest stage: what it takes stands here."));

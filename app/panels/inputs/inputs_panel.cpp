@@ -64,6 +64,7 @@ void InputsPanel::build() {
     table_->setAccessibleName(tr("Input list"));
     table_->setDragDropMode(QAbstractItemView::InternalMove);
     table_->setDragDropOverwriteMode(false);
+    table_->setTabKeyNavigation(false);
     table_->setSelectionMode(QAbstractItemView::ExtendedSelection);
     table_->verticalHeader()->hide();
     table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Interactive);

@@ -110,7 +110,7 @@ void InspectorPanel::add_groups(QVBoxLayout* layout, const Fields& fields) {
             layout->addWidget(title_label(group, layout->parentWidget()));
             form = new QFormLayout;
             form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
-            form->setRowWrapPolicy(QFormLayout::DontWrapRows);
+            form->setRowWrapPolicy(QFormLayout::WrapLongRows);
             layout->addLayout(form);
         }
         auto* row =

@@ -161,6 +161,7 @@ NumberTable::NumberTable(NumberTableSource source, Document& document, QWidget* 
     view_->setModel(model_);
     view_->setAccessibleName(model_->source().title);
     view_->verticalHeader()->hide();
+    view_->setTabKeyNavigation(false);
     view_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     view_->setFixedHeight(view_->fontMetrics().height() * 2 * kRowsShown);
     trouble_->setWordWrap(true);

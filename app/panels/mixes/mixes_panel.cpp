@@ -61,6 +61,7 @@ void MixesPanel::build() {
     empty_->setText(tr("No mixes yet: place a wedge beside a player, or add a mix here."));
     table_->setModel(model_);
     table_->setItemDelegate(new SteadyDelegate(table_));
+    table_->setTabKeyNavigation(false);
     table_->setAccessibleName(tr("Sends, inputs by mixes"));
     build_header();
     add_cell_actions(*table_, {{tr("Copy cells"), QKeySequence::Copy, [this] { copy_cells(); }},

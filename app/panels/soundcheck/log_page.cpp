@@ -28,6 +28,7 @@ LogPage::LogPage(const Workspace& workspace, QWidget* parent)
     table_->verticalHeader()->hide();
     table_->verticalHeader()->setDefaultSectionSize(table_->fontMetrics().height() + 6);
     table_->setWordWrap(false);
+    table_->setTabKeyNavigation(false);
     empty_->setText(tr("Nothing logged yet: rings that you log appear here and on the printed sheet."));
     empty_->setWordWrap(true);
     auto* remove = new QAction(tr("Remove row"), table_);

@@ -40,6 +40,7 @@ QTableWidget* table(const QStringList& titles, const QString& name, const char* 
     made->verticalHeader()->setDefaultSectionSize(made->fontMetrics().height() + 6);
     made->horizontalHeader()->setStretchLastSection(true);
     made->setWordWrap(false);
+    made->setTabKeyNavigation(false);
     return made;
 }
 

@@ -35,6 +35,7 @@ TapPage::TapPage(Document& document, QWidget* parent)
     table_->setHorizontalHeaderLabels({tr("Frequency"), tr("Note"), tr("Q"), tr("Level")});
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table_->setTabKeyNavigation(false);
     table_->verticalHeader()->hide();
     table_->verticalHeader()->setDefaultSectionSize(table_->fontMetrics().height() + 6);
     table_->horizontalHeader()->setStretchLastSection(true);

@@ -53,6 +53,8 @@ bool is_control(const QWidget& widget) {
 /// the small buttons of tab and dock titles have menu entries.
 bool has_other_way(const QWidget& widget) {
     if (qobject_cast<const QScrollBar*>(&widget)) return true;
+    if (widget.inherits("QTableCornerButton")) return true;                         // Ctrl+A
+    if (widget.accessibleName().endsWith(QStringLiteral(", slider"))) return true;  // beside a field for the same
     for (const QWidget* at = widget.parentWidget(); at; at = at->parentWidget())
         if (qobject_cast<const QTabBar*>(at) || qobject_cast<const QLineEdit*>(at)) return true;
     if (qobject_cast<const QDockWidget*>(widget.parentWidget())) return true;
@@ -65,16 +67,17 @@ bool has_other_way(const QWidget& widget) {
     return false;
 }
 
-/// Where the Tab key leads from a control, until it comes round.
+/// Where the Tab key leads, until it comes round.
 QSet<QWidget*> reached_by_tab(QWidget& window) {
     QSet<QWidget*> reached;
     QWidget* top = window.window();
-    for (int press = 0; press < 3000; ++press) {
-        QWidget* at = top->focusWidget();
+    QWidget *last = nullptr, *at = top->focusWidget();
+    for (int press = 0; press < 1000 && !(at && at == last); ++press) {
         if (at) reached.insert(at);
-        QTest::keyClick(at ? at : top, Qt::Key_Tab,
-                        at && qobject_cast<QAbstractItemView*>(at) ? Qt::ControlModifier : Qt::NoModifier);
-        if (press > 20 && press > 4 * reached.size()) break;
+        last = at;
+        QTest::keyClick(at ? at : top, Qt::Key_Tab);
+        at = top->focusWidget();
+        if (at && reached.contains(at) && press > 2 * reached.size()) break;
     }
     return reached;
 }

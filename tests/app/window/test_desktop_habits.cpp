@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Others on the same machine: a second opener, a program that changes the file; and what is remembered between runs.
+#include <signal.h>
+
+#include <QAbstractButton>
+#include <QComboBox>
+#include <QMessageBox>
+#include <QProcess>
+#include <QSpinBox>
+#include <QTemporaryDir>
+
+#include "app/document/file_session.h"
+#include "app/settings/preferences.h"
+#include "app/settings/theme.h"
+#include "app/window/file_actions.h"
+#include "app/window/main_window.h"
+#include "app/window/preferences_dialog.h"
+#include "core/file/write.h"
+#include "tests/support/registry.h"
+
+namespace howlmap::app {
+namespace {
+
+std::string titled(const char* title) {
+    Show show;
+    show.title = title;
+    return write_show(show);
+}
+
+/// Clicks the button with this text in the next message box, once there is one.
+void answer_with(const QString& text, int* asked) {
+    QTimer::singleShot(20, qApp, [=] {
+        const auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
+        if (!box) return answer_with(text, asked);
+        ++*asked;
+        for (QAbstractButton* button : box->buttons())
+            if (button->text().remove(u'&').startsWith(text)) return button->click();
+    });
+}
+
+}  // namespace
+
+class TestDesktopHabits : public QObject {
+    Q_OBJECT
+    QTemporaryDir folder_;
+    QString path(const char* name) { return folder_.filePath(QLatin1StringView(name)); }
+    void put(const char* name, const char* title) { QVERIFY(save_atomically(path(name).toStdString(), titled(title))); }
+
+  private Q_SLOTS:
+    void anotherProcessHoldsTheShow() {
+        if (!qEnvironmentVariableIsSet("HOWLMAP_DRIVE")) QSKIP("needs the program that holds it");
+        put("held.howlmap", "held");
+        QProcess holder;
+        holder.setStandardErrorFile(QProcess::nullDevice());
+        holder.start(qEnvironmentVariable("HOWLMAP_DRIVE"),
+                     {QStringLiteral("edit"), path("held.howlmap"), QStringLiteral("howlmap-holder")});
+        QVERIFY(holder.waitForReadyRead(60000));
+        Document document;
+        FileSession session(document);
+        QVERIFY(session.open(path("held.howlmap")));
+        QVERIFY(document.read_only());
+        QVERIFY2(session.read_only_reason().contains(QString::number(holder.processId())),
+                 qPrintable(session.read_only_reason()));
+        QVERIFY(!session.save());
+        ::kill(static_cast<pid_t>(holder.processId()), SIGKILL);
+        QVERIFY(holder.waitForFinished());
+        QVERIFY(session.revert());
+        QVERIFY(!document.read_only());
+        QVERIFY(session.save());
+    }
+    void aShowChangedOnDiskIsReloadedOrKept() {
+        for (const bool reload : {true, false}) {
+            put("watched.howlmap", "before");
+            MainWindow window;
+            window.show();
+            QVERIFY(window.files().open(path("watched.howlmap")));
+            window.document().edit(QStringLiteral("Title"), [](Show& show) { show.title = "mine"; });
+            int asked = 0;
+            answer_with(reload ? QStringLiteral("Reload") : QStringLiteral("Keep"), &asked);
+            put("watched.howlmap", "theirs");
+            QTRY_COMPARE(asked, 1);
+            QTRY_COMPARE(window.document().show().title, std::string(reload ? "theirs" : "mine"));
+            QCOMPARE(window.document().modified(), !reload);
+            QTest::qWait(500);  // asked once
+            QVERIFY(!QApplication::activeModalWidget());
+            window.document().set_clean();
+        }
+    }
+    void preferencesAreKeptAndCancelTakesBack() {
+        Preferences plain;
+        plain.save();
+        PreferencesDialog dialog(nullptr);
+        const auto boxes = dialog.findChildren<QComboBox*>();
+        QCOMPARE(boxes.size(), 2);
+        boxes[0]->setCurrentIndex(static_cast<int>(Look::dark));
+        QVERIFY(QApplication::palette().window().color().lightness() < 128);
+        boxes[1]->setCurrentIndex(static_cast<int>(UnitChoice::imperial));
+        dialog.findChild<QSpinBox*>()->setValue(7);
+        dialog.accept();
+        const Preferences kept = Preferences::load();
+        QCOMPARE(kept.look, Look::dark);
+        QCOMPARE(kept.units(), Units::imperial);
+        QCOMPARE(kept.autosave_rest_s, 7);
+
+        PreferencesDialog again(nullptr);
+        QCOMPARE(again.chosen().look, Look::dark);
+        again.findChildren<QComboBox*>()[0]->setCurrentIndex(static_cast<int>(Look::light));
+        QVERIFY(QApplication::palette().window().color().lightness() > 128);
+        again.reject();
+        QVERIFY(QApplication::palette().window().color().lightness() < 128);
+        QCOMPARE(Preferences::load().look, Look::dark);
+        plain.save();
+        apply_look(plain.look);
+    }
+};
+
+HOWLMAP_TEST(TestDesktopHabits)
+
+}  // namespace howlmap::app
+
+#include "test_desktop_habits.moc"
