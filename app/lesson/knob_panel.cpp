@@ -52,12 +52,16 @@ KnobPanel::KnobPanel(LessonState& state, QWidget* parent) : QWidget(parent), sta
     add_number(grid, 9, Knob::middle_cut, tr("&Middle"), tr(" dB"));
     add_number(grid, 10, Knob::cut_hz, tr("One band at"), tr(" Hz"));
     add_number(grid, 11, Knob::band_cut, tr("One &band by"), tr(" dB"));
-    add_switch(grid, 12, Knob::polarity, tr("&Polarity turned"));
-    add_switch(grid, 13, Knob::floor, tr("&Floor reflects"));
-    add_switch(grid, 14, Knob::body, tr("Instrument with pick&up"));
-    add_switch(grid, 15, Knob::covered, tr("Sound holes &covered"));
-    add_switch(grid, 16, Knob::in_ears, tr("In-&ears"));
-    add_pattern(grid, 17);
+    auto* switches = new QHBoxLayout;
+    switches->setSpacing(14);
+    add_switch(switches, Knob::polarity, tr("&Polarity turned"));
+    add_switch(switches, Knob::floor, tr("&Floor reflects"));
+    add_switch(switches, Knob::body, tr("Instrument with pick&up"));
+    add_switch(switches, Knob::covered, tr("Sound holes &covered"));
+    add_switch(switches, Knob::in_ears, tr("In-&ears"));
+    switches->addStretch(1);
+    add_pattern(switches);
+    grid->addLayout(switches, 12 / kColumns, 0, 1, kColumns);
     for (int column = 0; column < kColumns; ++column) grid->setColumnStretch(column, 1);
     connect(&state_, &LessonState::changed, this, &KnobPanel::refresh);
     refresh();
@@ -87,32 +91,33 @@ void KnobPanel::add_number(QGridLayout* grid, int place, Knob knob, const QStrin
             [this, knob](int value) { state_.turn(knob, value_at(knob, static_cast<double>(value) / kSliderSteps)); });
     auto* cell = new QVBoxLayout;
     cell->setSpacing(0);
-    auto* head = new QHBoxLayout;
-    head->addWidget(label, 1);
-    head->addWidget(box);
-    cell->addLayout(head);
-    cell->addWidget(slider);
+    // The name has the whole width: other languages need it.
+    cell->addWidget(label);
+    auto* row = new QHBoxLayout;
+    row->addWidget(slider, 1);
+    row->addWidget(box);
+    cell->addLayout(row);
     grid->addLayout(cell, place / kColumns, place % kColumns);
     numbers_[knob] = {box, slider};
 }
 
-void KnobPanel::add_switch(QGridLayout* grid, int place, Knob knob, const QString& name) {
+void KnobPanel::add_switch(QBoxLayout* row, Knob knob, const QString& name) {
     auto* box = new QCheckBox(name);
     box->setObjectName(QString::fromLatin1(range_of(knob).key));
     box->setAccessibleName(QString(name).remove(u'&'));
     connect(box, &QCheckBox::toggled, this, [this, knob](bool on) { state_.turn(knob, on ? 1.0 : 0.0); });
-    grid->addWidget(box, place / kColumns, place % kColumns);
+    row->addWidget(box);
     switches_[knob] = box;
 }
 
-void KnobPanel::add_pattern(QGridLayout* grid, int place) {
+void KnobPanel::add_pattern(QBoxLayout* row) {
     pattern_ = new QComboBox;
     pattern_->setObjectName(QStringLiteral("pattern"));
     pattern_->setAccessibleName(tr("Pattern of the microphone"));
     for (int k = 0; k <= static_cast<int>(PatternName::figure_8); ++k)
         pattern_->addItem(QString::fromStdString(report::pattern_words(static_cast<PatternName>(k))));
     connect(pattern_, &QComboBox::currentIndexChanged, this, [this](int index) { state_.turn(Knob::pattern, index); });
-    grid->addWidget(pattern_, place / kColumns, place % kColumns);
+    row->addWidget(pattern_);
 }
 
 void KnobPanel::refresh() {

@@ -9,6 +9,7 @@
 class QAbstractButton;
 class QComboBox;
 class QDoubleSpinBox;
+class QBoxLayout;
 class QGridLayout;
 class QSlider;
 
@@ -23,8 +24,8 @@ class KnobPanel : public QWidget {
 
   private:
     void add_number(QGridLayout* grid, int place, Knob knob, const QString& name, const QString& unit);
-    void add_switch(QGridLayout* grid, int place, Knob knob, const QString& name);
-    void add_pattern(QGridLayout* grid, int place);
+    void add_switch(QBoxLayout* row, Knob knob, const QString& name);
+    void add_pattern(QBoxLayout* row);
     void refresh();
 
     struct Number {

@@ -4,6 +4,7 @@
 #include <QFormLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -99,6 +100,8 @@ void InspectorPanel::rebuild() {
     layout->addStretch(1);
     setWidget(content);  // deletes the one before
     refresh();
+    // There is no scroll bar for the width, so nothing may be wider than the panel.
+    setMinimumWidth(content->minimumSizeHint().width() + verticalScrollBar()->sizeHint().width());
 }
 
 void InspectorPanel::add_groups(QVBoxLayout* layout, const Fields& fields) {

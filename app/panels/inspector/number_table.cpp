@@ -5,8 +5,8 @@
 #include <QClipboard>
 #include <QFile>
 #include <QFileDialog>
+#include <QGridLayout>
 #include <QGuiApplication>
-#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
@@ -170,12 +170,12 @@ NumberTable::NumberTable(NumberTableSource source, Document& document, QWidget* 
         trouble_->setText(text);
         trouble_->setVisible(!text.isEmpty());
     });
-    auto* buttons = new QHBoxLayout;
+    auto* buttons = new QGridLayout;  // two by two: four in a row are too wide for most languages
     const auto add = [&](const QString& text, const QString& tip, auto slot) {
         auto* button = new QPushButton(text, this);
         button->setToolTip(tip);
         connect(button, &QPushButton::clicked, this, slot);
-        buttons->addWidget(button);
+        buttons->addWidget(button, buttons->count() / 2, buttons->count() % 2);
     };
     add(tr("Add"), tr("A new row"), [this] { model_->add_row(); });
     add(tr("Remove"), tr("The current row"), [this] { model_->remove_row(view_->currentIndex().row()); });
