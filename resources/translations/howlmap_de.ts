@@ -1464,6 +1464,14 @@ Mehr sagt „howlmap %2 --help“.</translation>
         <source>No loop on this stage can ring: no map.</source>
         <translation>Keine Schleife dieser Bühne kann pfeifen: keine Karte.</translation>
     </message>
+    <message>
+        <source>kinds of cure that cannot be had here, as --json names them</source>
+        <translation>Arten von Abhilfen, die es hier nicht gibt, wie --json sie nennt</translation>
+    </message>
+    <message>
+        <source>--without: found &quot;%1&quot;, expected some of %2</source>
+        <translation>--without: „%1“ gefunden, einige von %2 erwartet</translation>
+    </message>
 </context>
 <context>
     <name>cures</name>
@@ -1923,6 +1931,10 @@ Mehr sagt „howlmap %2 --help“.</translation>
         <source>{} down</source>
         <translation>{} nach unten</translation>
     </message>
+    <message>
+        <source>No sequence that was found reaches {:.1f} dB at equal loudness, and turning down is ruled out: {:.1f} dB are missing.</source>
+        <translation>Keine gefundene Folge erreicht {:.1f} dB bei gleicher Lautstärke, und leiser drehen ist ausgeschlossen: {:.1f} dB fehlen.</translation>
+    </message>
 </context>
 <context>
     <name>howlmap::app</name>
@@ -2251,6 +2263,14 @@ Mehr sagt „howlmap %2 --help“.</translation>
     <message>
         <source>Applied the plan: %1 steps.</source>
         <translation>Vorschlag angewendet: %1 Schritte.</translation>
+    </message>
+    <message>
+        <source>&amp;Kinds</source>
+        <translation>A&amp;rten</translation>
+    </message>
+    <message>
+        <source>Which kinds of cure can be had here, and how much trouble each is.</source>
+        <translation>Welche Arten von Abhilfen es hier gibt, und wie viel Mühe jede macht.</translation>
     </message>
 </context>
 <context>
@@ -3100,6 +3120,25 @@ Mehr sagt „howlmap %2 --help“.</translation>
     <message>
         <source>Finds the body modes in a recording of taps and puts them on this pickup.</source>
         <translation>Findet die Korpusmoden in einer Aufnahme von Klopfern und gibt sie diesem Tonabnehmer.</translation>
+    </message>
+</context>
+<context>
+    <name>howlmap::app::KindsDialog</name>
+    <message>
+        <source>Kinds of cure</source>
+        <translation>Arten von Abhilfen</translation>
+    </message>
+    <message>
+        <source>Take away what cannot be had here, say in-ears that nobody owns. Trouble is what a cure costs you besides tone: 1 is as bad as 1 dB of tone. The ranking and the plan follow.</source>
+        <translation>Nehmen Sie heraus, was es hier nicht gibt, etwa In-Ears, die niemand hat. Mühe ist, was eine Abhilfe außer Klang kostet: 1 ist so schlimm wie 1 dB Klang. Reihung und Vorschlag richten sich danach.</translation>
+    </message>
+    <message>
+        <source>Trouble</source>
+        <translation>Mühe</translation>
+    </message>
+    <message>
+        <source>Trouble of: %1</source>
+        <translation>Mühe von: %1</translation>
     </message>
 </context>
 <context>
