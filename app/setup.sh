@@ -3,7 +3,8 @@
 
 packages_to_run=(
   g++ cmake ninja-build pkg-config
-  qt6-base-dev qt6-svg-dev qt6-multimedia-dev qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools libqcustomplot-dev
+  qt6-base-dev qt6-svg-dev qt6-multimedia-dev qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools qt6-translations-l10n
+  libqcustomplot-dev
   libeigen3-dev libtbb-dev libhwy-dev libboost-dev nlohmann-json3-dev libnlopt-cxx-dev
   libsndfile1-dev libkissfft-dev libexpected-dev libfmt-dev
   fonts-dejavu-core

@@ -52,6 +52,8 @@ InputsPanel::InputsPanel(Document& document, Selection& selection, QWidget* pare
     connect(table_->selectionModel(), &QItemSelectionModel::selectionChanged, this, &InputsPanel::offer_selection);
     const auto show_empty = [this] { empty_->setVisible(model_->rowCount() == 0); };
     connect(model_, &QAbstractItemModel::modelReset, this, show_empty);
+    // Another show has other names; widths that were pulled by hand last as long as the show.
+    connect(&document_, &Document::replaced, table_, [this] { table_->resizeColumnsToContents(); });
     show_empty();
 }
 

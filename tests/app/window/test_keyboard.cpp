@@ -77,6 +77,7 @@ QSet<const QWidget*> reached_by_tab(QWidget& window) {
             reached.insert(at);
             newest = press;
         }
+        if (qEnvironmentVariableIsSet("HOWLMAP_TRAIL")) qWarning() << (at ? description(*at) : QString());
         QTest::keyClick(at ? at : top, Qt::Key_Tab);
     }
     return reached;

