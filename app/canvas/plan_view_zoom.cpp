@@ -56,11 +56,9 @@ void PlanView::zoom_selection() {
     show_rect(box.adjusted(-air, -air, air, air));
 }
 
-/// Brings a rectangle of the page into the middle, with room for names and words around it. The room does not depend on
-/// whether the scroll bars show: a scale that made them come and go would never come to rest.
+/// Brings a rectangle of the page into the middle, with room for names and words around it.
 void PlanView::show_rect(const QRectF& rect) {
-    const int bar = verticalScrollBar()->sizeHint().width();
-    const QSizeF room = maximumViewportSize() - QSize(bar, bar);
+    const QSizeF room = viewport()->size();
     const double width = std::max(40.0, room.width() * (1.0 - 2.0 * kFreeAround) - 2.0 * kWordsPx);
     const double height = std::max(40.0, room.height() * (1.0 - 2.0 * kFreeAround) - 2.0 * kWordsPx);
     const double scale = std::clamp(std::min(width / rect.width(), height / rect.height()), kLeast, kMost);

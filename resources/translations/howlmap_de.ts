@@ -2402,6 +2402,10 @@ Mehr sagt „howlmap %2 --help“.</translation>
         <source>In the log: %1.</source>
         <translation>Im Protokoll: %1.</translation>
     </message>
+    <message>
+        <source>%1 dB would do, but less than %2 dB is hardly worth a cut: then %3 is the nearest.</source>
+        <translation>%1 dB würden reichen, aber weniger als %2 dB lohnt kaum eine Absenkung: dann ist %3 am nächsten.</translation>
+    </message>
 </context>
 <context>
     <name>howlmap::app::DragReading</name>
@@ -4522,6 +4526,42 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <source>Change how %1 hears</source>
         <translation>Ändern, wie %1 hört</translation>
     </message>
+    <message>
+        <source>%1 dB</source>
+        <translation>%1 dB</translation>
+    </message>
+    <message>
+        <source>How much the in-ears keep out; type it after a double click or F2</source>
+        <translation>Wie viel die In-Ears draußen halten; nach Doppelklick oder F2 eintippen</translation>
+    </message>
+    <message>
+        <source>Her instrument or voice itself at her ear in loud playing; type it, empty for none</source>
+        <translation>Das Instrument oder die Stimme selbst am eigenen Ohr bei lautem Spiel; eintippen, leer für keines</translation>
+    </message>
+    <message>
+        <source>Seal</source>
+        <translation>Dämpfung</translation>
+    </message>
+    <message>
+        <source>Own acoustic</source>
+        <translation>Eigener Klang</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot;: expected decibels from %2 to %3</source>
+        <translation>„%1“: Dezibel von %2 bis %3 erwartet</translation>
+    </message>
+    <message>
+        <source>Change the seal of %1</source>
+        <translation>Dämpfung von %1 ändern</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot;: expected dBA from %2 to %3, or nothing</source>
+        <translation>„%1“: dBA von %2 bis %3 erwartet, oder nichts</translation>
+    </message>
+    <message>
+        <source>Change the acoustic sound of %1</source>
+        <translation>Eigenen Klang von %1 ändern</translation>
+    </message>
 </context>
 <context>
     <name>howlmap::app::PolarPlot</name>
@@ -5389,10 +5429,6 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <translation>Lautsprecher und Mikrofon von der Seite</translation>
     </message>
     <message>
-        <source>Drag the microphone or the loudspeaker. Arrows move the microphone, with Shift ten times as far; [ and ] turn it.</source>
-        <translation>Ziehen Sie Mikrofon oder Lautsprecher. Pfeiltasten bewegen das Mikrofon, mit Umschalt zehnmal so weit; [ und ] drehen es.</translation>
-    </message>
-    <message>
         <source>%1 m</source>
         <translation>%1 m</translation>
     </message>
@@ -5407,6 +5443,26 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     <message>
         <source>%1 way, one wave %2</source>
         <translation>%1 Weg, eine Welle %2</translation>
+    </message>
+    <message>
+        <source>Drag the microphone or the loudspeaker, or turn either by its round handle. Level and latency are dragged sideways, the polarity turns with a click. Arrows move the microphone, with Shift ten times as far; [ and ] turn it.</source>
+        <translation>Ziehen Sie Mikrofon oder Lautsprecher, oder drehen Sie sie am runden Griff. Pegel und Latenz zieht man seitwärts, die Polarität dreht ein Klick. Pfeiltasten bewegen das Mikrofon, mit Umschalt zehnmal so weit; [ und ] drehen es.</translation>
+    </message>
+    <message>
+        <source>Level %1 dB</source>
+        <translation>Pegel %1 dB</translation>
+    </message>
+    <message>
+        <source>Latency %1 ms</source>
+        <translation>Latenz %1 ms</translation>
+    </message>
+    <message>
+        <source>Polarity turned</source>
+        <translation>Polarität gedreht</translation>
+    </message>
+    <message>
+        <source>Polarity normal</source>
+        <translation>Polarität normal</translation>
     </message>
 </context>
 <context>
@@ -6875,12 +6931,6 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
 </translation>
     </message>
     <message>
-        <source>{} rings longest: it dies away by {:.1f} dB/s.
-</source>
-        <translation>{} klingt am längsten: es verklingt um {:.1f} dB/s.
-</translation>
-    </message>
-    <message>
         <source>RINGS: count on {:.1f} dB; a stage set up from this drawing may howl as it is set.
 </source>
         <translation>PFEIFT: verlässlich {:.1f} dB; eine nach dieser Zeichnung aufgebaute Bühne kann pfeifen, wie sie eingestellt ist.
@@ -6945,6 +6995,18 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     <message>
         <source>Likely loop</source>
         <translation>Wahrscheinliche Schleife</translation>
+    </message>
+    <message>
+        <source>No howl: what comes back dies away by {:.1f} dB/s.
+</source>
+        <translation>Kein Pfeifen: was zurückkommt, verklingt um {:.1f} dB/s.
+</translation>
+    </message>
+    <message>
+        <source>First to howl would be {}, with {:.1f} dB more.
+</source>
+        <translation>Zuerst pfiffe es bei {}, mit {:.1f} dB mehr.
+</translation>
     </message>
 </context>
 <context>

@@ -21,7 +21,6 @@ class TestPointer : public QObject {
     void shift_turns_in_steps();
     void the_wheel_zooms_at_the_pointer();
     void the_middle_button_pans();
-    void fitting_comes_to_rest_at_every_size();
     void a_locked_object_stays();
     void a_corner_of_a_riser_moves();
     void the_outline_tool_reshapes_stage_and_walls();
@@ -142,35 +141,6 @@ void TestPointer::the_wheel_zooms_at_the_pointer() {
     QCOMPARE(f.view.pixels_per_metre(), 4000.0);
     for (int i = 0; i < 200; ++i) turn(-1);
     QCOMPARE(f.view.pixels_per_metre(), 4.0);
-}
-
-/// Counts how often a widget is given another size, and ends an endless dance.
-class Resizes : public QObject {
-  public:
-    explicit Resizes(QAbstractScrollArea& area) : area_(area) { area.viewport()->installEventFilter(this); }
-    bool eventFilter(QObject*, QEvent* event) override {
-        if (event->type() == QEvent::Resize && ++count > 20) area_.setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-        return false;
-    }
-    int count = 0;
-
-  private:
-    QAbstractScrollArea& area_;
-};
-
-// The scroll bars take room from the plan that is fitted to the room: they must not come and go for ever.
-void TestPointer::fitting_comes_to_rest_at_every_size() {
-    Stage_fixture f;
-    f.view.show();
-    for (int width = 200; width <= 900; width += 50) {
-        for (int height = 150; height <= 700; height += 7) {
-            f.view.resize(width, height);
-            f.view.zoom_fit();
-            Resizes resizes(f.view);
-            QCoreApplication::processEvents();
-            QVERIFY2(resizes.count < 5, qPrintable(QStringLiteral("%1 x %2").arg(width).arg(height)));
-        }
-    }
 }
 
 void TestPointer::the_middle_button_pans() {
