@@ -2379,10 +2379,6 @@ Mehr sagt „howlmap %2 --help“.</translation>
         <translation>nichts</translation>
     </message>
     <message>
-        <source>The drawing expects %1 before this one, so begin with little and listen.</source>
-        <translation>Die Zeichnung erwartet %1 vor dieser, also mit wenig beginnen und hinhören.</translation>
-    </message>
-    <message>
         <source>So much and no more: then %1 is as near.</source>
         <translation>So viel und nicht mehr: dann ist %1 gleich nah.</translation>
     </message>
@@ -2405,6 +2401,10 @@ Mehr sagt „howlmap %2 --help“.</translation>
     <message>
         <source>%1 dB would do, but less than %2 dB is hardly worth a cut: then %3 is the nearest.</source>
         <translation>%1 dB würden reichen, aber weniger als %2 dB lohnt kaum eine Absenkung: dann ist %3 am nächsten.</translation>
+    </message>
+    <message>
+        <source>By gain alone %1 stands higher than this one, so begin with little and listen.</source>
+        <translation>Nach der Verstärkung allein steht %1 höher als dieses, also mit wenig anfangen und hören.</translation>
     </message>
 </context>
 <context>
@@ -5445,10 +5445,6 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <translation>%1 Weg, eine Welle %2</translation>
     </message>
     <message>
-        <source>Drag the microphone or the loudspeaker, or turn either by its round handle. Level and latency are dragged sideways, the polarity turns with a click. Arrows move the microphone, with Shift ten times as far; [ and ] turn it.</source>
-        <translation>Ziehen Sie Mikrofon oder Lautsprecher, oder drehen Sie sie am runden Griff. Pegel und Latenz zieht man seitwärts, die Polarität dreht ein Klick. Pfeiltasten bewegen das Mikrofon, mit Umschalt zehnmal so weit; [ und ] drehen es.</translation>
-    </message>
-    <message>
         <source>Level %1 dB</source>
         <translation>Pegel %1 dB</translation>
     </message>
@@ -5463,6 +5459,10 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     <message>
         <source>Polarity normal</source>
         <translation>Polarität normal</translation>
+    </message>
+    <message>
+        <source>Drag the microphone or the loudspeaker, or turn either by the handle behind it. Level and latency are dragged sideways, the polarity turns with a click. Arrows move the microphone, with Shift ten times as far; [ and ] turn it.</source>
+        <translation>Ziehen Sie Mikrofon oder Lautsprecher, oder drehen Sie sie am Griff dahinter. Pegel und Latenz zieht man seitwärts, die Polarität dreht ein Klick. Pfeiltasten bewegen das Mikrofon, mit Umschalt zehnmal so weit; [ und ] drehen es.</translation>
     </message>
 </context>
 <context>
@@ -5917,10 +5917,6 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <translation>{}: andere Frequenzen passen, und {}.</translation>
     </message>
     <message>
-        <source>{} is a wave of {}; from loudspeaker to microphone it fits {:.1f} times.</source>
-        <translation>{} ist eine Welle von {}; vom Lautsprecher zum Mikrofon passt sie {:.1f}-mal.</translation>
-    </message>
-    <message>
         <source>The microphone turns from {:.0f} to {:.0f} deg.</source>
         <translation>Das Mikrofon dreht sich von {:.0f} auf {:.0f} Grad.</translation>
     </message>
@@ -6007,6 +6003,10 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     <message>
         <source>It comes back out of step.</source>
         <translation>Es kommt aus dem Takt zurück.</translation>
+    </message>
+    <message>
+        <source>{} is a wave of {}; from loudspeaker to microphone it fits {:.2f} times.</source>
+        <translation>{} ist eine Welle von {}; vom Lautsprecher zum Mikrofon passt sie {:.2f}-mal.</translation>
     </message>
 </context>
 <context>
