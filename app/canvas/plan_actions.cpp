@@ -16,7 +16,8 @@
 namespace howlmap::app {
 namespace {
 
-/// Adds an action to the view: its shortcut works while the plan has the focus, its tip names the shortcut.
+/// Adds an action to the view: its shortcut works while the plan has the focus (unless changed), its tip names the
+/// shortcut.
 template <class F>
 QAction* make(PlanView& view, QObject* owner, const QString& text, const QKeySequence& keys, const QString& what,
               F run) {
@@ -114,6 +115,10 @@ PlanActions::PlanActions(PlanView& view) : QObject(&view), view_(view) {
                      true);
 
     make_output();
+    // These concern the plan as a whole and work wherever the focus is.
+    for (QAction* action :
+         {zoom_in, zoom_out, zoom_fit, zoom_actual, snapping, grid, export_picture, print, preview, copy_picture})
+        action->setShortcutContext(Qt::WindowShortcut);
     auto* tools = new QActionGroup(this);
     tool_select = checkable(make(view, this, tr("&Select"), Qt::Key_V, tr("Picks, moves and turns objects."),
                                  [v] { v->set_tool(ToolKind::select); }),

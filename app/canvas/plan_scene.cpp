@@ -115,18 +115,16 @@ void PlanScene::fit_scene_rect() {
     setSceneRect(extent_with_house(document_.show()).adjusted(-kRoundabout, -kRoundabout, kRoundabout, kRoundabout));
 }
 
-QString PlanScene::id_at(QPointF page) const {
+QString PlanScene::id_at(QPointF page) const { return ids_at(page).value(0); }
+
+QStringList PlanScene::ids_at(QPointF page) const {
     const double reach = kPickPx * style_.px;
     const QRectF around(page - QPointF(reach, reach), page + QPointF(reach, reach));
-    QString riser;
-    for (QGraphicsItem* item : items(around, Qt::IntersectsItemShape, Qt::DescendingOrder)) {
-        const auto* object = qgraphicsitem_cast<ObjectItem*>(item);
-        if (!object) continue;
-        const ObjectLook& found = look(object->id());
-        if (found.kind != ObjectKind::riser) return object->id();
-        if (riser.isEmpty()) riser = object->id();
-    }
-    return riser;
+    QStringList found, risers;
+    for (QGraphicsItem* item : items(around, Qt::IntersectsItemShape, Qt::DescendingOrder))
+        if (const auto* object = qgraphicsitem_cast<ObjectItem*>(item))
+            (look(object->id()).kind == ObjectKind::riser ? risers : found).append(object->id());
+    return found + risers;
 }
 
 QStringList PlanScene::ids_within(const QRectF& page) const {

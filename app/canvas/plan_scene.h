@@ -40,6 +40,8 @@ class PlanScene : public QGraphicsScene {
     /// The uppermost object at a place on the page, within a few pixels; empty when there is none. Risers and locked
     /// things last.
     QString id_at(QPointF page) const;
+    /// All objects there, the uppermost first.
+    QStringList ids_at(QPointF page) const;
     /// Objects that lie within a rectangle.
     QStringList ids_within(const QRectF& page) const;
     /// Box of the drawn objects.

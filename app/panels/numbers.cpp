@@ -16,7 +16,7 @@ QString number_text(double value, int decimals) {
 }
 
 std::optional<double> number_of(const QString& text) {
-    static const QRegularExpression form(QStringLiteral("^\\s*([+\\-\u2212]?\\d*(?:[.,]\\d*)?)\\s*[a-zA-Z%°]*\\s*$"));
+    static const QRegularExpression form(QStringLiteral("^\\s*([+\\-\u2212]?\\d*(?:[.,]\\d*)?)\\s*[a-zA-Z%°³]*\\s*$"));
     const auto match = form.match(text);
     if (!match.hasMatch()) return std::nullopt;
     QString digits = match.captured(1);

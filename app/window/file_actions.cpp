@@ -18,6 +18,12 @@ namespace {
 
 QString filter() { return FileActions::tr("Shows (*.howlmap);;All files (*)"); }
 
+/// Where shows are kept by default; not every home has a folder for documents.
+QString documents_folder() {
+    const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    return QFileInfo(documents).isDir() ? documents : QDir::homePath();
+}
+
 Show fresh_show() {
     Show show;
     show.display.units = Preferences::load().units();
@@ -66,8 +72,7 @@ bool FileActions::new_on_stage(const QString& resource) {
 
 bool FileActions::open() {
     const QString path = document_.path();
-    const QString folder = path.isEmpty() ? QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)
-                                          : QFileInfo(path).absolutePath();
+    const QString folder = path.isEmpty() ? documents_folder() : QFileInfo(path).absolutePath();
     const QString name = names.to_open(&window_, folder);
     return !name.isEmpty() && open(name);
 }
@@ -152,8 +157,7 @@ QString FileActions::suggestion() const {
     QString name = QString::fromStdString(document_.show().title).simplified();
     for (const QChar c : QStringLiteral("/\\:*?\"<>|")) name.remove(c);
     if (name.isEmpty()) name = tr("show");
-    return QDir(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation))
-        .filePath(name + QStringLiteral(".howlmap"));
+    return QDir(documents_folder()).filePath(name + QStringLiteral(".howlmap"));
 }
 
 }  // namespace howlmap::app

@@ -2,6 +2,7 @@
 #include "core/show/first_guess.h"
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
 
 #include "core/show/edits.h"
@@ -12,6 +13,11 @@ namespace {
 
 /// Loudspeakers that play to one listener; mains, subs and front fills play to the house.
 bool plays_to_a_player(LoudspeakerKind kind) { return makes_wash(kind); }
+
+/// Yaw from one place on the floor to another, in whole degrees: nobody aims finer by hand.
+double yaw_towards(Vec2 from, Vec2 to) {
+    return std::round(aim_towards({from.x, from.y, 0.0}, {to.x, to.y, 0.0}).yaw_deg) + 0.0;
+}
 
 std::string open_mix_for(Show& show, const Performer& performer) {
     Mix mix;
@@ -32,9 +38,8 @@ bool in_a_mix(const Show& show, const std::string& loudspeaker) {
 void guess_for(Show& show, Loudspeaker& speaker) {
     const Performer* nearest = nearest_performer(show, speaker.position.xy());
     if (!nearest || !plays_to_a_player(speaker.kind)) return;
-    const Vec2 at = nearest->position;
     // The cabinet's own tilt stays: a wedge is built at its angle, only its yaw is turned by hand.
-    speaker.aim.yaw_deg = aim_towards({speaker.position.x, speaker.position.y, 0.0}, {at.x, at.y, 0.0}).yaw_deg;
+    speaker.aim.yaw_deg = yaw_towards(speaker.position.xy(), nearest->position);
     if (nearest->hears != Hears::loudspeakers || in_a_mix(show, speaker.id)) return;
     const std::string performer_id = nearest->id;
     const std::string mix_id = find_by_id(show.mixes, nearest->mix) ? nearest->mix : open_mix_for(show, *nearest);
@@ -47,8 +52,7 @@ void guess_for(Show& show, Input& input) {
     if (!nearest) return;
     if (input.performer.empty()) input.performer = nearest->id;
     if (!microphone_of(input) || is_line(input)) return;
-    const Vec2 at = nearest->position;
-    input.aim.yaw_deg = aim_towards({input.position.x, input.position.y, 0.0}, {at.x, at.y, 0.0}).yaw_deg;
+    input.aim.yaw_deg = yaw_towards(input.position.xy(), nearest->position);
 }
 
 void guess_for(Show& show, Performer& performer) {

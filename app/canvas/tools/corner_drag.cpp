@@ -8,11 +8,8 @@
 
 namespace howlmap::app {
 namespace {
-constexpr double kCornerReachPx = 6.0;
-
 SnapField field_for_corner(const PlanView& view, const Outline& outline, std::size_t corner, bool all) {
-    SnapField field;
-    field.reach = kCornerReachPx / view.pixels_per_metre();
+    SnapField field = snap_field_at(view.pixels_per_metre());
     for (std::size_t i = 0; i < outline.size(); ++i)
         if (i != corner || all) field.neighbours.push_back(outline[i]);
     return field;

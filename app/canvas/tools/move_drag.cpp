@@ -12,13 +12,8 @@
 
 namespace howlmap::app {
 namespace {
-constexpr double kMoveReachPx = 6.0;
-constexpr double kFinePixels = 500.0;  ///< pixels a metre from which the grid is a centimetre instead of ten
-
 SnapField field_for_move(PlanView& view, const Ids& moving) {
-    SnapField field;
-    field.per_metre = view.pixels_per_metre() < kFinePixels ? 10.0 : 100.0;
-    field.reach = kMoveReachPx / view.pixels_per_metre();
+    SnapField field = snap_field_at(view.pixels_per_metre());
     for (const Placed& object : placed_objects(view.document().show()))
         if (object.kind != ObjectKind::riser && std::find(moving.begin(), moving.end(), object.id) == moving.end())
             field.neighbours.push_back(object.position);

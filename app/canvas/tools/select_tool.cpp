@@ -20,11 +20,20 @@ SelectTool::~SelectTool() = default;
 void SelectTool::press(const Pointer& pointer) {
     pressed_ = pointer;
     handle_ = view_.handles().handle_at(to_page(pointer.at));
-    id_ = handle_ ? QString() : view_.plan_scene().id_at(to_page(pointer.at));
+    id_ = handle_ ? QString() : held_at(pointer);
     was_selected_ = view_.selection().contains(id_);
     if (handle_ || id_.isEmpty()) return;
     if (!was_selected_ && !pointer.control() && !pointer.shift()) view_.selection().set({id_});
     if (!was_selected_ && (pointer.control() || pointer.shift())) view_.selection().toggle(id_);
+}
+
+/// What a press takes hold of: a selected object even where another lies on it, else the uppermost.
+QString SelectTool::held_at(const Pointer& pointer) const {
+    const QStringList there = view_.plan_scene().ids_at(to_page(pointer.at));
+    if (!pointer.control() && !pointer.shift())
+        for (const QString& id : there)
+            if (view_.selection().contains(id)) return id;
+    return there.value(0);
 }
 
 void SelectTool::drag(const Pointer& pointer) {
@@ -53,7 +62,7 @@ void SelectTool::release(const Pointer& pointer) {
     pressed_.reset();
 }
 
-/// A click without a drag.
+/// A click without a drag. Clicked again, what lies under the selected object is selected, and so around.
 void SelectTool::pick(const Pointer& pointer) {
     if (handle_) return;
     if (id_.isEmpty()) {
@@ -62,7 +71,10 @@ void SelectTool::pick(const Pointer& pointer) {
     }
     const bool toggles = pointer.control() || pointer.shift();
     if (was_selected_ && toggles) view_.selection().toggle(id_);
-    if (was_selected_ && !toggles) view_.selection().set({id_});
+    if (!was_selected_ || toggles) return;
+    const QStringList there = view_.plan_scene().ids_at(to_page(pointer.at));
+    const bool alone = view_.selection().ids() == QStringList{id_};
+    view_.selection().set({alone ? there.value((there.indexOf(id_) + 1) % there.size(), id_) : id_});
 }
 
 void SelectTool::hover(const Pointer& pointer) {

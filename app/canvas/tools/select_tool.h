@@ -22,6 +22,7 @@ class SelectTool : public Tool {
 
   private:
     std::unique_ptr<Drag> drag_for_press(const Pointer& pointer);
+    QString held_at(const Pointer& pointer) const;
     void pick(const Pointer& pointer);
 
     std::optional<Pointer> pressed_;  ///< where the button went down, until it comes up

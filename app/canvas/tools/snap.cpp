@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/canvas/tools/snap.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace howlmap::app {
 namespace {
+constexpr double kReachPx = 6.0;
+constexpr double kFinePixels = 500.0;
+
 struct Pull {
     double to;
     std::optional<Vec2> from;
@@ -26,6 +30,13 @@ std::optional<Pull> pull(double wanted, const SnapField& field, bool with_centre
     return best;
 }
 }  // namespace
+
+SnapField snap_field_at(double pixels_per_metre) {
+    SnapField field;
+    field.per_metre = pixels_per_metre < kFinePixels ? 10.0 : 100.0;
+    field.reach = std::min(kReachPx / pixels_per_metre, 0.5 / field.per_metre);
+    return field;
+}
 
 Vec2 to_millimetre(Vec2 place) {
     const auto whole = [](double v) { return std::round(v * 1000.0) / 1000.0 + 0.0; };

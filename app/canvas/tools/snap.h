@@ -20,6 +20,10 @@ struct Snapped {
     std::optional<Vec2> neighbour_x, neighbour_y;
 };
 
+/// The field at a zoom: a grid of 10 cm, of 1 cm from 500 pixels a metre on; a few pixels of reach, but never past the
+/// next line of the grid, which could not be reached otherwise.
+SnapField snap_field_at(double pixels_per_metre);
+
 /// A place without more digits than a hand has: whole millimetres.
 Vec2 to_millimetre(Vec2 place);
 /// A neighbour or the centre line within reach wins over the grid, the nearest one first; x and y on their own.

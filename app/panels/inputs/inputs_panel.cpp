@@ -13,6 +13,7 @@
 #include "app/panels/steady_delegate.h"
 #include "app/panels/table_clipboard.h"
 #include "core/report/words.h"
+#include "core/show/edits.h"
 
 namespace howlmap::app {
 namespace {
@@ -85,7 +86,8 @@ void InputsPanel::build() {
     add_cell_actions(*table_, {{tr("Copy cells"), QKeySequence::Copy, [this] { copy_cells(); }},
                                {tr("Paste cells"), QKeySequence::Paste, [this] { paste_cells(); }},
                                {tr("Move up"), QKeySequence(Qt::ALT | Qt::Key_Up), [this] { move_up(); }},
-                               {tr("Move down"), QKeySequence(Qt::ALT | Qt::Key_Down), [this] { move_down(); }}});
+                               {tr("Move down"), QKeySequence(Qt::ALT | Qt::Key_Down), [this] { move_down(); }},
+                               {tr("Remove inputs"), QKeySequence::Delete, [this] { remove_inputs(); }}});
     lay_out_table(*this, *empty_, *table_);
 }
 
@@ -99,6 +101,16 @@ void InputsPanel::paste_cells() {
 void InputsPanel::move_up() { move_by(-1); }
 
 void InputsPanel::move_down() { move_by(1); }
+
+/// Those of the marked cells. A line input need not stand on the plan: here is where it can be taken out.
+void InputsPanel::remove_inputs() {
+    Ids ids;
+    for (const QModelIndex& index : table_->selectionModel()->selectedIndexes())
+        if (const std::string id = model_->id_at(index.row()).toStdString(); !has(ids, id)) ids.push_back(id);
+    if (ids.empty()) return say(tr("Mark a cell of the input that is to go."));
+    if (!document_.edit(tr("Remove inputs"), [&](Show& show) { remove_objects(show, ids); }))
+        say(tr("Nothing removed: what is marked is locked."));
+}
 
 void InputsPanel::move_by(int rows) {
     const QModelIndex current = table_->currentIndex();

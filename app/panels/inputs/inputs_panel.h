@@ -35,6 +35,7 @@ class InputsPanel : public QWidget {
     void offer_selection();
     void say(const QString& text);
     void move_by(int rows);
+    void remove_inputs();
 
     Document& document_;
     Selection& selection_;

@@ -8,7 +8,11 @@ namespace {
 Input* find_input(Show& show, const std::string& id) { return find_by_id(show.inputs, id); }
 Input* find_placed(Show& show, const std::string& id) {
     Input* input = find_input(show, id);
-    return input && !is_line(*input) ? input : nullptr;
+    return input && input->has_position ? input : nullptr;
+}
+Input* find_line(Show& show, const std::string& id) {
+    Input* input = find_input(show, id);
+    return input && is_line(*input) ? input : nullptr;
 }
 Microphone* find_microphone(Show& show, const std::string& id) {
     Input* input = find_input(show, id);
@@ -111,6 +115,11 @@ Fields input_fields() {
         .number(
             "Loud playing", "dB", limits::kLevel, 1, 1.0, [](auto& i) -> auto& { return i.source_spl_db; })
         .tip = inspector_text("Level at the microphone in loud playing; for a pickup the reference of its isolation");
+    FieldBuilder line(fields, find_line);
+    line.group("Place and aim");
+    line.flag(
+            "On the plan", [](auto& i) -> auto& { return i.has_position; })
+        .tip = inspector_text("A line input makes no loop; it may stand on the plan or only in the input list");
     FieldBuilder place(fields, find_placed);
     place.group("Place and aim");
     place.length(

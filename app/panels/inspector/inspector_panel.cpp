@@ -88,6 +88,7 @@ void InspectorPanel::rebuild() {
     rows_.clear();
     labels_.clear();
     tables_.clear();
+    table_titles_.clear();
     polar_ = nullptr;
     measured_ = nullptr;
     auto* content = new QWidget(this);
@@ -136,10 +137,11 @@ void InspectorPanel::add_tables(QVBoxLayout* layout) {
         measured_ = new MeasuredDirectivity(document_, id, content);
         layout->addWidget(measured_);
     }
+    // Those that do not apply now may later: a wall that is put up, a microphone that becomes a pickup.
     for (const NumberTableSource& source : tables_of(document_.show(), id)) {
-        if (!source.get(document_.show())) continue;
-        layout->addWidget(title_label(source.title, content));
+        table_titles_.append(title_label(source.title, content));
         tables_.append(new NumberTable(source, document_, content));
+        layout->addWidget(table_titles_.last());
         layout->addWidget(tables_.last());
     }
     const Input* input = find_by_id(document_.show().inputs, id.toStdString());
@@ -168,7 +170,11 @@ void InspectorPanel::refresh() {
         rows_[i]->setVisible(rows_[i]->applies());
         labels_[i]->setVisible(rows_[i]->applies());
     }
-    for (NumberTable* table : tables_) table->refresh();
+    for (int i = 0; i < tables_.size(); ++i) {
+        tables_[i]->refresh();
+        tables_[i]->setVisible(tables_[i]->model().applies());
+        table_titles_[i]->setVisible(tables_[i]->model().applies());
+    }
     if (measured_) measured_->refresh();
     if (polar_) polar_->show_curve(polar_of(show, ids_.value(0).toStdString(), hz_), hz_);
 }

@@ -46,6 +46,7 @@ class InspectorPanel : public QScrollArea {
     QList<FieldRow*> rows_;
     QList<QLabel*> labels_;
     QList<NumberTable*> tables_;
+    QList<QLabel*> table_titles_;
     PolarPlot* polar_ = nullptr;
     MeasuredDirectivity* measured_ = nullptr;
 };

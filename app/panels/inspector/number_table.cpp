@@ -66,6 +66,13 @@ Qt::ItemFlags NumberTableModel::flags(const QModelIndex&) const {
 void NumberTableModel::refresh() {
     auto rows = source_.get(document_.show());
     if (rows == rows_) return;
+    // A cell that changes keeps its editor and the current cell; only rows that come or go make all new.
+    const bool same_shape = rows && rows_ && rows->size() == rows_->size() && !rows->empty();
+    if (same_shape) {
+        rows_ = std::move(rows);
+        Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
+        return;
+    }
     beginResetModel();
     rows_ = std::move(rows);
     endResetModel();
@@ -112,6 +119,10 @@ bool NumberTableModel::setData(const QModelIndex& index, const QVariant& value, 
 bool NumberTableModel::add_row() {
     if (!rows_) return false;
     NumberRows rows = *rows_;
+    if (source_.fresh) {
+        rows.push_back(source_.fresh(rows));
+        return put(std::move(rows));
+    }
     std::vector<double> fresh;
     for (const NumberColumn& column : source_.columns) fresh.push_back(column.fresh);
     // A new row after the last one, with a first value beyond it, keeps rising frequencies rising.
@@ -177,8 +188,13 @@ NumberTable::NumberTable(NumberTableSource source, Document& document, QWidget* 
         connect(button, &QPushButton::clicked, this, slot);
         buttons->addWidget(button, buttons->count() / 2, buttons->count() % 2);
     };
-    add(tr("Add"), tr("A new row"), [this] { model_->add_row(); });
-    add(tr("Remove"), tr("The current row"), [this] { model_->remove_row(view_->currentIndex().row()); });
+    add(tr("Add"), tr("A new row"), [this] {
+        if (model_->add_row()) go_to(model_->rowCount() - 1);
+    });
+    add(tr("Remove"), tr("The current row"), [this] {
+        const int row = view_->currentIndex().row();
+        if (model_->remove_row(row)) go_to(std::min(row, model_->rowCount() - 1));
+    });
     add(tr("Paste"), tr("Replaces all rows by those on the clipboard"),
         [this] { model_->paste(QGuiApplication::clipboard()->text()); });
     add(tr("Load…"), tr("Replaces all rows by those of a CSV file"), [this] { load(); });
@@ -195,6 +211,12 @@ NumberTable::NumberTable(NumberTableSource source, Document& document, QWidget* 
 }
 
 void NumberTable::refresh() { model_->refresh(); }
+
+/// The keyboard goes on in this row.
+void NumberTable::go_to(int row) {
+    view_->setCurrentIndex(model_->index(row, 0));
+    view_->setFocus();
+}
 
 void NumberTable::load() {
     const QString name =

@@ -30,6 +30,8 @@ struct NumberTableSource {
     QList<NumberColumn> columns;
     std::function<std::optional<NumberRows>(const Show&)> get;  ///< none: the table does not apply
     std::function<QString(Show&, const NumberRows&)> set;
+    /// The row that "Add" puts at the end; without it the fresh value of each column, the first one rising.
+    std::function<std::vector<double>(const NumberRows&)> fresh = {};
     std::size_t most_rows = 64;
 };
 
@@ -74,6 +76,7 @@ class NumberTable : public QWidget {
 
   private:
     void load();
+    void go_to(int row);
 
     NumberTableModel* model_;
     QTableView* view_;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/panels/inspector/tables.h"
 
+#include <algorithm>
+
 #include "app/panels/inspector/field_builder.h"
 #include "core/show/edits.h"
 #include "core/units/bands.h"
@@ -132,6 +134,18 @@ NumberTableSource corners(const std::string& id, const char* title) {
     return source;
 }
 
+/// The octave after the last row, else the lowest that is not there yet; absorbing as much as the last row.
+std::vector<double> next_octave(const NumberRows& rows) {
+    const double last = rows.empty() ? 0.0 : rows.back()[0], absorption = rows.empty() ? 0.1 : rows.back()[1];
+    const auto free = [&](double octave) {
+        return std::none_of(rows.begin(), rows.end(), [&](const auto& row) { return row[0] == octave; });
+    };
+    for (const double octave : kNominalOctaves)
+        if (octave > last) return {octave, absorption};
+    const auto lowest = std::find_if(kNominalOctaves.begin(), kNominalOctaves.end(), free);
+    return {lowest == kNominalOctaves.end() ? kNominalOctaves.back() : *lowest, absorption};
+}
+
 /// Octave by octave; an empty table stands for one number for all frequencies (the field above it).
 NumberTableSource absorption(const char* title, std::function<Surface*(Show&)> find) {
     NumberTableSource source;
@@ -139,6 +153,7 @@ NumberTableSource absorption(const char* title, std::function<Surface*(Show&)> f
     source.step_name = t("Set absorption");
     source.columns = {{t("Octave, Hz"), limits::kHz, 63.0}, {t("Absorption"), limits::kAbsorption, 0.1}};
     source.most_rows = kOctaves;
+    source.fresh = next_octave;
     source.get = [find](const Show& show) -> std::optional<NumberRows> {
         const Surface* surface = find(const_cast<Show&>(show));
         if (!surface) return std::nullopt;

@@ -35,15 +35,26 @@ Part part_of(const QJsonObject& preset) {
     return part;
 }
 
-bool matches(const Part& part, const QStringList& wanted) {
-    const QStringList have =
-        (part.name + QLatin1Char(' ') + part.group + QLatin1Char(' ') + part.keywords.join(QLatin1Char(' ')))
-            .toLower()
-            .split(QLatin1Char(' '), Qt::SkipEmptyParts);
+QStringList words_of(const QString& text) { return text.toLower().split(QLatin1Char(' '), Qt::SkipEmptyParts); }
+
+/// Whether each wanted word begins one of the words of a text.
+bool begins_words(const QString& text, const QStringList& wanted) {
+    const QStringList have = words_of(text);
     return std::all_of(wanted.begin(), wanted.end(), [&](const QString& word) {
         return std::any_of(have.begin(), have.end(),
                            [&](const QString& candidate) { return candidate.startsWith(word); });
     });
+}
+
+bool matches(const Part& part, const QStringList& wanted) {
+    return begins_words(
+        part.name + QLatin1Char(' ') + part.group + QLatin1Char(' ') + part.keywords.join(QLatin1Char(' ')), wanted);
+}
+
+/// How well a name alone fits a search: 2 it begins with it, 1 has all its words, 0 does not.
+int fit_of(const Part& part, const QString& text) {
+    if (part.name.startsWith(text.trimmed(), Qt::CaseInsensitive)) return 2;
+    return begins_words(part.name, words_of(text)) ? 1 : 0;
 }
 
 }  // namespace
@@ -76,12 +87,18 @@ void PartList::set_search(const QString& text) {
 }
 
 void PartList::build_rows(const QString& text) {
-    const QStringList wanted = text.toLower().split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    const QStringList wanted = words_of(text);
     rows_.clear();
+    best_ = -1;
+    int best_fit = 0;
     QString group;
     for (qsizetype i = 0; i < parts_.size(); ++i) {
         if (!matches(parts_[i], wanted)) continue;
         if (parts_[i].group != group) rows_.append({group = parts_[i].group, -1});
+        if (const int fit = fit_of(parts_[i], text); fit > best_fit) {
+            best_fit = fit;
+            best_ = static_cast<int>(rows_.size());
+        }
         rows_.append({{}, i});
     }
 }
@@ -91,7 +108,8 @@ const Part* PartList::part_at(const QModelIndex& index) const {
     return &parts_[rows_[index.row()].part];
 }
 
-QModelIndex PartList::first_part() const {
+QModelIndex PartList::best_part() const {
+    if (best_ >= 0) return index(best_);
     for (int row = 0; row < rows_.size(); ++row)
         if (rows_[row].part >= 0) return index(row);
     return {};

@@ -28,7 +28,8 @@ class PartList : public QAbstractListModel {
     void set_search(const QString& text);
     /// The part in a row; null for a group title.
     const Part* part_at(const QModelIndex& index) const;
-    QModelIndex first_part() const;
+    /// What Enter places: the part whose name alone fits the search best, else the first shown.
+    QModelIndex best_part() const;
 
     int rowCount(const QModelIndex& parent = {}) const override;
     QVariant data(const QModelIndex& index, int role) const override;
@@ -45,6 +46,7 @@ class PartList : public QAbstractListModel {
 
     QList<Part> parts_;
     QList<Row> rows_;
+    int best_ = -1;  ///< row, -1: none
 };
 
 }  // namespace howlmap::app

@@ -40,11 +40,11 @@ PartsPanel::PartsPanel(QWidget* parent)
 
     connect(search_, &QLineEdit::textChanged, this, [this](const QString& text) {
         parts_->set_search(text);
-        list_->setCurrentIndex(parts_->first_part());
+        list_->setCurrentIndex(parts_->best_part());
     });
     connect(search_, &QLineEdit::returnPressed, this, [this] { choose(list_->currentIndex()); });
     connect(list_, &QListView::activated, this, &PartsPanel::choose);
-    list_->setCurrentIndex(parts_->first_part());
+    list_->setCurrentIndex(parts_->best_part());
 }
 
 void PartsPanel::choose(const QModelIndex& index) {

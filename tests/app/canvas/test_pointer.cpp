@@ -10,6 +10,7 @@ class TestPointer : public QObject {
     Q_OBJECT
   private Q_SLOTS:
     void a_click_selects_one();
+    void a_click_again_goes_to_what_lies_beneath();
     void control_toggles();
     void the_band_selects_what_lies_inside();
     void shift_adds_to_the_band();
@@ -33,6 +34,21 @@ void TestPointer::a_click_selects_one() {
     QTest::mouseClick(f.port(), Qt::LeftButton, {}, f.at(3.0, 0.5));
     QVERIFY(f.selection.ids().isEmpty());
     QCOMPARE(f.steps(), 0);
+}
+
+void TestPointer::a_click_again_goes_to_what_lies_beneath() {
+    Show show = small_stage();
+    show.inputs.front().position = {-1.5, 3.0, 1.6};  // where the player stands
+    Stage_fixture f(show);
+    const auto click = [&] {
+        QTest::mouseClick(f.port(), Qt::LeftButton, {}, f.at(-1.5, 3.0));
+        return f.selection.ids();
+    };
+    QCOMPARE(click(), QStringList({QStringLiteral("m1")}));
+    QCOMPARE(click(), QStringList({QStringLiteral("p1")}));
+    f.drag(f.at(-1.5, 3.0), f.at(-1.0, 3.5));  // the selected one follows the hand, not the one on top
+    QCOMPARE(f.document.show().performers.front().position, (Vec2{-1.0, 3.5}));
+    QCOMPARE(f.document.show().inputs.front().position.x, -1.5);
 }
 
 void TestPointer::control_toggles() {

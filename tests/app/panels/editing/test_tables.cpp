@@ -34,6 +34,7 @@ class TestTables : public QObject {
         QTest::newRow("point") << "98.5" << true << 98.5;
         QTest::newRow("comma") << "98,5" << true << 98.5;
         QTest::newRow("unit") << "98.5 dB" << true << 98.5;
+        QTest::newRow("cubic metres") << QStringLiteral("6000 m\u00b3") << true << 6000.0;
         QTest::newRow("minus sign") << QStringLiteral("\u22123 dB") << true << -3.0;
         QTest::newRow("two marks") << "1,234.5" << false << 0.0;
         QTest::newRow("word") << "loud" << false << 0.0;
