@@ -3075,6 +3075,18 @@ Mehr sagt „howlmap %2 --help“.</translation>
 <context>
     <name>howlmap::app::InputsPanel</name>
     <message>
+        <source>Remove inputs</source>
+        <translation>Eingänge entfernen</translation>
+    </message>
+    <message>
+        <source>Mark a cell of the input that is to go.</source>
+        <translation>Markieren Sie eine Zelle des Eingangs, der wegfallen soll.</translation>
+    </message>
+    <message>
+        <source>Nothing removed: what is marked is locked.</source>
+        <translation>Nichts entfernt: Das Markierte ist gesperrt.</translation>
+    </message>
+    <message>
         <source>No inputs yet: drag a microphone or an instrument from Parts, or paste a list from a spreadsheet.</source>
         <translation>Noch keine Eingänge: ziehen Sie ein Mikrofon oder Instrument aus den Teilen, oder fügen Sie eine Liste aus einer Tabelle ein.</translation>
     </message>

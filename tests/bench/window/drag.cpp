@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The window under a moving hand: time from a mouse move to the end of the paint it caused, and how often the map is
+// drawn anew. Run with QT_QPA_PLATFORM=offscreen; the window system's own delay is left out.
+#include <QApplication>
+#include <QElapsedTimer>
+#include <QFile>
+#include <QMouseEvent>
+#include <QStandardPaths>
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+
+#include "app/canvas/overlay/plan_layers.h"
+#include "app/canvas/plan_scene.h"
+#include "app/canvas/plan_view.h"
+#include "app/window/main_window.h"
+#include "core/file/read.h"
+#include "core/show/find.h"
+
+using namespace howlmap;
+using namespace howlmap::app;
+
+namespace {
+constexpr int kMoves = 200;
+
+Show sixteen_inputs() {
+    QFile file(QStringLiteral(":/examples/sixteen-inputs.howlmap"));
+    if (!file.open(QIODevice::ReadOnly)) qFatal("no example");
+    return read_show(file.readAll().toStdString())->show;
+}
+
+template <class Item>
+void fill(std::vector<Item>& list, std::size_t count, const char* id) {
+    const std::vector<Item> models = list;
+    while (list.size() < count) {
+        Item item = models[list.size() % models.size()];
+        const auto n = static_cast<double>(list.size());
+        item.id = id + std::to_string(list.size());
+        item.position.x = -18.0 + std::fmod(n * 1.37, 36.0);
+        item.position.y = 0.5 + std::fmod(n * 0.61, 22.0);
+        list.push_back(item);
+    }
+}
+
+/// The example with its objects doubled again and again on a wide stage: 1,000 of them.
+Show thousand_objects() {
+    Show show = sixteen_inputs();
+    show.stage.outline = {{-20, 0}, {20, 0}, {20, 24}, {-20, 24}};
+    show.stage.surfaces.back->at = 25.0;
+    std::erase_if(show.inputs, [](const Input& input) { return is_line(input); });
+    for (Mix& mix : show.mixes)
+        std::erase_if(mix.sends, [&](const Send& send) { return !find_by_id(show.inputs, send.input); });
+    fill(show.loudspeakers, 110, "l");
+    fill(show.inputs, 200, "i");
+    fill(show.performers, 150, "p");
+    fill(show.backline, 240, "b");
+    fill(show.listeners, 50, "r");
+    fill(show.marks, 248, "m");
+    return show;
+}
+
+/// Notes when the plan was painted.
+class Painted : public QObject {
+  public:
+    explicit Painted(QWidget* widget) { widget->installEventFilter(this); }
+    bool seen = false;
+
+  protected:
+    bool eventFilter(QObject*, QEvent* event) override {
+        if (event->type() == QEvent::Paint) seen = true;
+        return false;
+    }
+};
+
+void send(QWidget* port, QEvent::Type type, QPoint at) {
+    const bool move = type == QEvent::MouseMove;
+    QMouseEvent event(type, at, port->mapToGlobal(at), move ? Qt::NoButton : Qt::LeftButton,
+                      type == QEvent::MouseButtonRelease ? Qt::NoButton : Qt::LeftButton, {});
+    QCoreApplication::sendEvent(port, &event);
+}
+
+/// Drags an object in a circle; milliseconds from each move to the end of its paint. `pause` is the time to the next.
+std::vector<double> drag(PlanView& plan, const QString& id, int pause_ms) {
+    QWidget* port = plan.viewport();
+    Painted painted(port);
+    const QPointF start = plan.plan_scene().look(id).at;
+    const QPoint from = plan.viewport_point({start.x(), -start.y()});
+    plan.selection().set({id});
+    send(port, QEvent::MouseButtonPress, from);
+    std::vector<double> times;
+    for (int i = 0; i < kMoves; ++i) {
+        const QPoint at = from + QPoint(static_cast<int>(60 * std::sin(i * 0.1)), static_cast<int>(40 - 40 * std::cos(i * 0.1)));
+        QElapsedTimer clock;
+        clock.start();
+        painted.seen = false;
+        send(port, QEvent::MouseMove, at + QPoint(i % 2, 4));
+        while (!painted.seen && clock.elapsed() < 1000) QCoreApplication::processEvents();
+        QCoreApplication::processEvents();
+        times.push_back(1e-6 * static_cast<double>(clock.nsecsElapsed()));
+        while (clock.elapsed() < pause_ms) QCoreApplication::processEvents(QEventLoop::AllEvents, 1);
+    }
+    send(port, QEvent::MouseButtonRelease, from);
+    return times;
+}
+
+void print(const char* what, std::vector<double> times) {
+    std::sort(times.begin(), times.end());
+    const auto at = [&](double part) { return times[static_cast<std::size_t>(part * (static_cast<double>(times.size()) - 1))]; };
+    std::printf("%-34s median %6.2f ms   95 %% %6.2f ms   worst %6.2f ms\n", what, at(0.5), at(0.95), at(1.0));
+    std::fflush(stdout);
+}
+
+/// Waits until the results of opening a show are there.
+void settle(MainWindow& window, int most_ms) {
+    QElapsedTimer clock;
+    clock.start();
+    while (clock.elapsed() < most_ms && !window.analysis().result())
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+    for (int i = 0; i < 20; ++i) QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+}
+
+void thousand(MainWindow& window) {
+    window.document().replace(thousand_objects(), {}, false);
+    settle(window, 20000);
+    print("1,000 objects, a mark", drag(window.plan(), QStringLiteral("m200"), 20));
+    print("1,000 objects, a microphone", drag(window.plan(), QStringLiteral("i100"), 20));
+    print("1,000 objects, a wedge", drag(window.plan(), QStringLiteral("wedge-1"), 20));
+}
+
+void map_under_the_hand(MainWindow& window) {
+    window.document().replace(sixteen_inputs(), {}, false);
+    settle(window, 20000);
+    print("16 inputs, a wedge", drag(window.plan(), QStringLiteral("wedge-1"), 16));
+    OverlayChoice choice;
+    choice.kind = OverlayKind::feedback;
+    choice.subject = QStringLiteral("voice-1");
+    window.plan().set_overlay(choice);
+    settle(window, 3000);
+    int pictures = 0;
+    const auto count = QObject::connect(&window.plan().layers(), &PlanLayers::map_changed, [&] { ++pictures; });
+    QElapsedTimer clock;
+    clock.start();
+    print("16 inputs, a wedge, feedback map", drag(window.plan(), QStringLiteral("wedge-1"), 16));
+    const double seconds = 1e-3 * static_cast<double>(clock.elapsed());
+    QObject::disconnect(count);
+    std::printf("%-34s %.1f a second at %.1f moves a second\n", "maps while it moves", pictures / seconds, kMoves / seconds);
+}
+}  // namespace
+
+int main(int argc, char** argv) {
+    qputenv("QT_QPA_UPDATE_IDLE_TIME", "0");
+    QApplication app(argc, argv);
+    QStandardPaths::setTestModeEnabled(true);
+    MainWindow window;
+    window.resize(1600, 1000);
+    window.show();
+    thousand(window);
+    map_under_the_hand(window);
+    window.document().set_clean();
+    return 0;
+}
