@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/canvas/plan_scene.h"
 
-#include <QSet>
+#include <QPixmapCache>
+#include <algorithm>
 #include <utility>
 
 #include "app/canvas/items/ground_item.h"
@@ -13,19 +14,21 @@ namespace howlmap::app {
 namespace {
 constexpr double kRoundabout = 8.0;  ///< metres of page around the drawing that one can scroll to
 constexpr double kPickPx = 5.0;
+constexpr int kPicturesKb = 32 * 1024;  ///< for kept pictures of objects and names
+constexpr int kLiveNames = 200;  ///< with more objects names make way when the hand has let go, not while it moves
 }  // namespace
 
 PlanScene::PlanScene(Document& document, Selection& selection, QObject* parent)
     : QGraphicsScene(parent), document_(document), selection_(selection) {
     setItemIndexMethod(BspTreeIndex);
+    QPixmapCache::setCacheLimit(std::max(QPixmapCache::cacheLimit(), kPicturesKb));
     label_timer_.setSingleShot(true);
     label_timer_.setInterval(0);
     connect(&label_timer_, &QTimer::timeout, this, &PlanScene::lay_out_labels);
     connect(&document_, &Document::replaced, this, &PlanScene::rebuild);
     connect(&document_, &Document::changed, this, &PlanScene::follow);
-    connect(&selection_, &Selection::changed, this, [this] {
-        for (ObjectItem* item : std::as_const(items_)) item->update();
-    });
+    connect(&document_, &Document::gesture_ended, this, &PlanScene::queue_labels);
+    connect(&selection_, &Selection::changed, this, &PlanScene::follow_selection);
     addItem(ground_ = new GroundItem(*this, GroundItem::Part::floor));
     addItem(edge_ = new GroundItem(*this, GroundItem::Part::edge));
     rebuild();
@@ -49,6 +52,7 @@ void PlanScene::rebuild() {
     style_.units = document_.show().display.units;
     refresh_items();
     follow_stage();
+    Q_EMIT style_changed();
     Q_EMIT objects_changed();
 }
 
@@ -89,17 +93,32 @@ void PlanScene::follow(const std::set<std::string>& touched) {
         const std::optional<ObjectLook> now = look_of(show, id);
         if (now.has_value() != looks_.contains(key)) same_objects = false;
         if (!now || !looks_.contains(key)) continue;
+        if (names_wait()) labels_[key]->shift(now->at - looks_[key].at);
         looks_[key] = *now;
         items_[key]->look_changed();
         labels_[key]->update();
     }
     if (!same_objects) refresh_items();
-    if (touched.empty()) style_.units = show.display.units;
+    if (touched.empty() && style_.units != show.display.units) {
+        style_.units = show.display.units;
+        Q_EMIT style_changed();
+    }
     if (show.stage.outline != drawn_outline_ || show.stage.surfaces != drawn_surfaces_ ||
         stage_word_boxes(show, style_) != drawn_words_)
         follow_stage();
-    queue_labels();
+    if (!same_objects || !names_wait()) queue_labels();
     Q_EMIT objects_changed();
+}
+
+bool PlanScene::names_wait() const { return document_.in_gesture() && order_.size() > kLiveNames; }
+
+/// Only what gained or lost its ring is painted anew.
+void PlanScene::follow_selection() {
+    const QStringList& ids = selection_.ids();
+    const QSet<QString> now(ids.begin(), ids.end());
+    for (const QString& id : (now - drawn_selected_) + (drawn_selected_ - now))
+        if (ObjectItem* item = items_.value(id)) item->update();
+    drawn_selected_ = now;
 }
 
 void PlanScene::follow_stage() {
@@ -153,6 +172,8 @@ void PlanScene::set_scale(double metres_per_pixel) {
 
 void PlanScene::set_ink(const Ink& ink) {
     style_.ink = ink;
+    for (ObjectItem* item : std::as_const(items_)) item->update();
+    for (LabelItem* label : std::as_const(labels_)) label->update();
     update();
     Q_EMIT style_changed();
 }
@@ -160,6 +181,7 @@ void PlanScene::set_ink(const Ink& ink) {
 void PlanScene::set_font(const QFont& font) {
     style_.font = font;
     name_sizes_.clear();
+    for (LabelItem* label : std::as_const(labels_)) label->update();
     queue_labels();
 }
 

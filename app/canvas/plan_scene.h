@@ -3,6 +3,7 @@
 #pragma once
 #include <QGraphicsScene>
 #include <QHash>
+#include <QSet>
 #include <QTimer>
 #include <set>
 #include <string>
@@ -63,7 +64,9 @@ class PlanScene : public QGraphicsScene {
     void rebuild();
     void follow(const std::set<std::string>& touched);
     void refresh_items();
+    void follow_selection();
     void queue_labels();
+    bool names_wait() const;
     void lay_out_labels();
     void follow_stage();
     void fit_scene_rect();
@@ -82,6 +85,7 @@ class PlanScene : public QGraphicsScene {
     std::vector<QRectF> drawn_words_;    ///< the words around the stage make way for objects
     QHash<QString, QSizeF> name_sizes_;  ///< measured once: a thousand names take longer to measure than to place
     QTimer label_timer_;
+    QSet<QString> drawn_selected_;  ///< ringed in the last picture
     QString hovered_;
     bool focused_ = false;
 };

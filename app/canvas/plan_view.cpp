@@ -34,6 +34,7 @@ PlanView::PlanView(Document& document, Selection& selection, AnalysisService& an
     scene_->addItem(guides_);
     setScene(scene_.get());
     setViewportUpdateMode(MinimalViewportUpdate);
+    setCacheMode(CacheBackground);  // paper and grid
     setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
     setTransformationAnchor(NoAnchor);
     setResizeAnchor(AnchorViewCenter);
@@ -58,7 +59,10 @@ PlanView::PlanView(Document& document, Selection& selection, AnalysisService& an
     actions_ = new PlanActions(*this);
     connect(&selection_, &Selection::changed, this, [this] { handles_->refresh(); });
     connect(scene_.get(), &PlanScene::objects_changed, this, [this] { handles_->refresh(); });
-    connect(scene_.get(), &PlanScene::style_changed, this, [this] { handles_->refresh(); });
+    connect(scene_.get(), &PlanScene::style_changed, this, [this] {
+        handles_->refresh();
+        resetCachedContent();
+    });
     connect(&document_, &Document::replaced, this, [this] {
         tools_->cancel();
         selection_.clear();
@@ -107,6 +111,7 @@ void PlanView::set_snapping(bool on) { snapping_ = on; }
 
 void PlanView::set_grid_visible(bool on) {
     grid_visible_ = on;
+    resetCachedContent();
     viewport()->update();
 }
 

@@ -97,6 +97,753 @@
     </message>
 </context>
 <context>
+    <name>Inspector</name>
+    <message>
+        <source>%</source>
+        <translation>%</translation>
+    </message>
+    <message>
+        <source>0 faces the audience, 90 faces stage left</source>
+        <translation>0 blickt zum Publikum, 90 nach Bühne links</translation>
+    </message>
+    <message>
+        <source>0 reflects everything, 1 is free air</source>
+        <translation>0 wirft alles zurück, 1 ist freie Luft</translation>
+    </message>
+    <message>
+        <source>48 V phantom</source>
+        <translation>48 V Phantom</translation>
+    </message>
+    <message>
+        <source>6 dB an octave for each order</source>
+        <translation>6 dB je Oktave und Ordnung</translation>
+    </message>
+    <message>
+        <source>A hand around the grille: omni, with a peak at 1.6 kHz (common practice, no source)</source>
+        <translation>Eine Hand um den Korb: Kugel, mit einer Spitze bei 1,6 kHz (übliche Praxis, ohne Quelle)</translation>
+    </message>
+    <message>
+        <source>A line input makes no loop; it may stand on the plan or only in the input list</source>
+        <translation>Ein Line-Eingang bildet keine Schleife; er kann auf dem Plan stehen oder nur in der Eingangsliste</translation>
+    </message>
+    <message>
+        <source>Above the riser or floor under the player</source>
+        <translation>Über dem Podest oder Boden, auf dem die Person steht</translation>
+    </message>
+    <message>
+        <source>Act</source>
+        <translation>Auftritt von</translation>
+    </message>
+    <message>
+        <source>Aims, ±</source>
+        <translation>Richtungen, ±</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>Luft</translation>
+    </message>
+    <message>
+        <source>Back wall absorbs</source>
+        <translation>Rückwand schluckt</translation>
+    </message>
+    <message>
+        <source>Back wall by octaves</source>
+        <translation>Rückwand nach Oktaven</translation>
+    </message>
+    <message>
+        <source>Back wall</source>
+        <translation>Rückwand</translation>
+    </message>
+    <message>
+        <source>Backline</source>
+        <translation>Backline</translation>
+    </message>
+    <message>
+        <source>Between modes</source>
+        <translation>Zwischen den Moden</translation>
+    </message>
+    <message>
+        <source>Butterworth corner; empty: none</source>
+        <translation>Butterworth-Eckfrequenz; leer: keine</translation>
+    </message>
+    <message>
+        <source>Butterworth high-pass; empty: none</source>
+        <translation>Butterworth-Hochpass; leer: keiner</translation>
+    </message>
+    <message>
+        <source>Butterworth low-pass; empty: none</source>
+        <translation>Butterworth-Tiefpass; leer: keiner</translation>
+    </message>
+    <message>
+        <source>Cabinet height</source>
+        <translation>Gehäusehöhe</translation>
+    </message>
+    <message>
+        <source>Cabinet width</source>
+        <translation>Gehäusebreite</translation>
+    </message>
+    <message>
+        <source>Cap radius</source>
+        <translation>Kappenradius</translation>
+    </message>
+    <message>
+        <source>Ceiling absorbs</source>
+        <translation>Decke schluckt</translation>
+    </message>
+    <message>
+        <source>Ceiling by octaves</source>
+        <translation>Decke nach Oktaven</translation>
+    </message>
+    <message>
+        <source>Ceiling</source>
+        <translation>Decke</translation>
+    </message>
+    <message>
+        <source>Channel settings</source>
+        <translation>Kanaleinstellungen</translation>
+    </message>
+    <message>
+        <source>Channel</source>
+        <translation>Kanal</translation>
+    </message>
+    <message>
+        <source>Contact</source>
+        <translation>Kontakt</translation>
+    </message>
+    <message>
+        <source>Converters and processing, from microphone to loudspeaker</source>
+        <translation>Wandler und Verarbeitung, vom Mikrofon zum Lautsprecher</translation>
+    </message>
+    <message>
+        <source>Cover takes</source>
+        <translation>Abdeckung nimmt</translation>
+    </message>
+    <message>
+        <source>Cupped by a hand</source>
+        <translation>Von der Hand umschlossen</translation>
+    </message>
+    <message>
+        <source>DI box</source>
+        <translation>DI-Box</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>Delay</source>
+        <translation>Verzögerung</translation>
+    </message>
+    <message>
+        <source>Depth behind</source>
+        <translation>Dämpfung hinten</translation>
+    </message>
+    <message>
+        <source>Directivity</source>
+        <translation>Richtwirkung</translation>
+    </message>
+    <message>
+        <source>Draws</source>
+        <translation>Ziehungen</translation>
+    </message>
+    <message>
+        <source>E-mail</source>
+        <translation>E-Mail</translation>
+    </message>
+    <message>
+        <source>Ear height</source>
+        <translation>Ohrhöhe</translation>
+    </message>
+    <message>
+        <source>Equaliser</source>
+        <translation>Equalizer</translation>
+    </message>
+    <message>
+        <source>Floor absorbs</source>
+        <translation>Boden schluckt</translation>
+    </message>
+    <message>
+        <source>Floor by octaves</source>
+        <translation>Boden nach Oktaven</translation>
+    </message>
+    <message>
+        <source>For the patch</source>
+        <translation>Für die Verkabelung</translation>
+    </message>
+    <message>
+        <source>From the centre line, stage left positive</source>
+        <translation>Von der Mittellinie, nach Bühne links positiv</translation>
+    </message>
+    <message>
+        <source>Front wall absorbs</source>
+        <translation>Vordere Wand schluckt</translation>
+    </message>
+    <message>
+        <source>Front wall by octaves</source>
+        <translation>Vordere Wand nach Oktaven</translation>
+    </message>
+    <message>
+        <source>Front wall</source>
+        <translation>Vordere Wand</translation>
+    </message>
+    <message>
+        <source>Front-of-house target</source>
+        <translation>Ziel im Saal</translation>
+    </message>
+    <message>
+        <source>Full angle between the -6 dB directions</source>
+        <translation>Voller Winkel zwischen den Richtungen mit -6 dB</translation>
+    </message>
+    <message>
+        <source>Hears by</source>
+        <translation>Hört über</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>High corner</source>
+        <translation>Obere Eckfrequenz</translation>
+    </message>
+    <message>
+        <source>High order</source>
+        <translation>Obere Ordnung</translation>
+    </message>
+    <message>
+        <source>High-pass order</source>
+        <translation>Ordnung des Hochpasses</translation>
+    </message>
+    <message>
+        <source>High-pass</source>
+        <translation>Hochpass</translation>
+    </message>
+    <message>
+        <source>Highest level at 1 m on axis; empty: not known</source>
+        <translation>Höchster Pegel in 1 m auf der Achse; leer: unbekannt</translation>
+    </message>
+    <message>
+        <source>Horizontal</source>
+        <translation>Waagrecht</translation>
+    </message>
+    <message>
+        <source>How far the played signal stands above what the air makes through a mode of 0 dB</source>
+        <translation>Wie weit das Gespielte über dem steht, was die Luft über eine Mode von 0 dB erzeugt</translation>
+    </message>
+    <message>
+        <source>How many stages, each a little off, the margin to count on is drawn from</source>
+        <translation>Aus wie vielen Bühnen, jede ein wenig daneben, die sichere Reserve gezogen wird</translation>
+    </message>
+    <message>
+        <source>Humidity</source>
+        <translation>Luftfeuchte</translation>
+    </message>
+    <message>
+        <source>Hz</source>
+        <translation>Hz</translation>
+    </message>
+    <message>
+        <source>Input</source>
+        <translation>Eingang</translation>
+    </message>
+    <message>
+        <source>Isolation</source>
+        <translation>Isolation</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Latency</source>
+        <translation>Latenz</translation>
+    </message>
+    <message>
+        <source>Left wall absorbs</source>
+        <translation>Linke Wand schluckt</translation>
+    </message>
+    <message>
+        <source>Left wall by octaves</source>
+        <translation>Linke Wand nach Oktaven</translation>
+    </message>
+    <message>
+        <source>Left wall</source>
+        <translation>Linke Wand</translation>
+    </message>
+    <message>
+        <source>Lengths in</source>
+        <translation>Längen in</translation>
+    </message>
+    <message>
+        <source>Level at 1 m</source>
+        <translation>Pegel in 1 m</translation>
+    </message>
+    <message>
+        <source>Level at the microphone in loud playing; for a pickup the reference of its isolation</source>
+        <translation>Pegel am Mikrofon bei lautem Spiel; beim Tonabnehmer der Bezug seiner Isolation</translation>
+    </message>
+    <message>
+        <source>Looks</source>
+        <translation>Blickt</translation>
+    </message>
+    <message>
+        <source>Loud playing</source>
+        <translation>Lautes Spiel</translation>
+    </message>
+    <message>
+        <source>Loudest</source>
+        <translation>Höchstpegel</translation>
+    </message>
+    <message>
+        <source>Loudspeaker phase, ±</source>
+        <translation>Lautsprecherphase, ±</translation>
+    </message>
+    <message>
+        <source>Loudspeaker</source>
+        <translation>Lautsprecher</translation>
+    </message>
+    <message>
+        <source>Low corner</source>
+        <translation>Untere Eckfrequenz</translation>
+    </message>
+    <message>
+        <source>Low order</source>
+        <translation>Untere Ordnung</translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation>Markierung</translation>
+    </message>
+    <message>
+        <source>Microphone</source>
+        <translation>Mikrofon</translation>
+    </message>
+    <message>
+        <source>Mix</source>
+        <translation>Mix</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Notches</source>
+        <translation>Kerbfilter</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Nummer</translation>
+    </message>
+    <message>
+        <source>Of the acoustic centre above the stage floor, even on a riser</source>
+        <translation>Des akustischen Zentrums über dem Bühnenboden, auch auf einem Podest</translation>
+    </message>
+    <message>
+        <source>Of the instrument or voice itself in loud playing; empty: none</source>
+        <translation>Des Instruments oder der Stimme selbst bei lautem Spiel; leer: nichts</translation>
+    </message>
+    <message>
+        <source>On the plan</source>
+        <translation>Auf dem Plan</translation>
+    </message>
+    <message>
+        <source>Own sound at the ear</source>
+        <translation>Eigener Klang am Ohr</translation>
+    </message>
+    <message>
+        <source>Pattern</source>
+        <translation>Charakteristik</translation>
+    </message>
+    <message>
+        <source>Phone</source>
+        <translation>Telefon</translation>
+    </message>
+    <message>
+        <source>Pickup and body</source>
+        <translation>Tonabnehmer und Korpus</translation>
+    </message>
+    <message>
+        <source>Pitch</source>
+        <translation>Neigung</translation>
+    </message>
+    <message>
+        <source>Place and aim</source>
+        <translation>Ort und Richtung</translation>
+    </message>
+    <message>
+        <source>Place in the house</source>
+        <translation>Platz im Saal</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Places, ±</source>
+        <translation>Orte, ±</translation>
+    </message>
+    <message>
+        <source>Player</source>
+        <translation>Person</translation>
+    </message>
+    <message>
+        <source>Polarity</source>
+        <translation>Polarität</translation>
+    </message>
+    <message>
+        <source>Pressure</source>
+        <translation>Luftdruck</translation>
+    </message>
+    <message>
+        <source>Response</source>
+        <translation>Frequenzgang</translation>
+    </message>
+    <message>
+        <source>Reverberation</source>
+        <translation>Nachhallzeit</translation>
+    </message>
+    <message>
+        <source>Right wall absorbs</source>
+        <translation>Rechte Wand schluckt</translation>
+    </message>
+    <message>
+        <source>Right wall by octaves</source>
+        <translation>Rechte Wand nach Oktaven</translation>
+    </message>
+    <message>
+        <source>Right wall</source>
+        <translation>Rechte Wand</translation>
+    </message>
+    <message>
+        <source>Riser corners</source>
+        <translation>Ecken des Podests</translation>
+    </message>
+    <message>
+        <source>Riser</source>
+        <translation>Podest</translation>
+    </message>
+    <message>
+        <source>Roll</source>
+        <translation>Rollen</translation>
+    </message>
+    <message>
+        <source>Room</source>
+        <translation>Raum</translation>
+    </message>
+    <message>
+        <source>Seal of in-ears</source>
+        <translation>Abdichtung der In-Ears</translation>
+    </message>
+    <message>
+        <source>Sends, ±</source>
+        <translation>Sends, ±</translation>
+    </message>
+    <message>
+        <source>Set equaliser</source>
+        <translation>Equalizer ändern</translation>
+    </message>
+    <message>
+        <source>Set notches</source>
+        <translation>Kerbfilter ändern</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Show</translation>
+    </message>
+    <message>
+        <source>Signal</source>
+        <translation>Signal</translation>
+    </message>
+    <message>
+        <source>Sound holes covered</source>
+        <translation>Schalllöcher abgedeckt</translation>
+    </message>
+    <message>
+        <source>Spectrum</source>
+        <translation>Spektrum</translation>
+    </message>
+    <message>
+        <source>Sphere radius</source>
+        <translation>Kugelradius</translation>
+    </message>
+    <message>
+        <source>Stage corners</source>
+        <translation>Ecken der Bühne</translation>
+    </message>
+    <message>
+        <source>Stage left</source>
+        <translation>Bühne links</translation>
+    </message>
+    <message>
+        <source>Stand</source>
+        <translation>Stativ</translation>
+    </message>
+    <message>
+        <source>Surfaces</source>
+        <translation>Flächen</translation>
+    </message>
+    <message>
+        <source>System</source>
+        <translation>Anlage</translation>
+    </message>
+    <message>
+        <source>Tape or a plug tames the air modes. Tape can mark a finish: test first, take it off after the show.</source>
+        <translation>Klebeband oder ein Deckel zähmt die Luftmoden. Band kann Lack beschädigen: erst testen, nach dem Auftritt abnehmen.</translation>
+    </message>
+    <message>
+        <source>Target margin</source>
+        <translation>Zielreserve</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>Temperature, ±</source>
+        <translation>Temperatur, ±</translation>
+    </message>
+    <message>
+        <source>Text</source>
+        <translation>Text</translation>
+    </message>
+    <message>
+        <source>The mix that plays through it</source>
+        <translation>Der Mix, der über ihn spielt</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <source>Trim</source>
+        <translation>Pegelanpassung</translation>
+    </message>
+    <message>
+        <source>Type</source>
+        <translation>Art der Angabe</translation>
+    </message>
+    <message>
+        <source>Upstage</source>
+        <translation>Nach hinten</translation>
+    </message>
+    <message>
+        <source>Venue</source>
+        <translation>Spielort</translation>
+    </message>
+    <message>
+        <source>Vertical</source>
+        <translation>Senkrecht</translation>
+    </message>
+    <message>
+        <source>Volume and reverberation time; empty: open air</source>
+        <translation>Volumen und Nachhallzeit; leer: im Freien</translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation>Volumen</translation>
+    </message>
+    <message>
+        <source>What may be off</source>
+        <translation>Was abweichen kann</translation>
+    </message>
+    <message>
+        <source>Where the surface stands; empty: there is none</source>
+        <translation>Wo die Fläche steht; leer: es gibt keine</translation>
+    </message>
+    <message>
+        <source>Yaw</source>
+        <translation>Drehung</translation>
+    </message>
+    <message>
+        <source>Year-month-day, e.g. 2031-05-14</source>
+        <translation>Jahr-Monat-Tag, z. B. 2031-05-14</translation>
+    </message>
+    <message>
+        <source>a in a + (1 - a) cos: 1 omni, 0.5 cardioid, 0 figure-8</source>
+        <translation>a in a + (1 - a) cos: 1 Kugel, 0,5 Niere, 0 Acht</translation>
+    </message>
+    <message>
+        <source>a</source>
+        <translation>a</translation>
+    </message>
+    <message>
+        <source>as in the file</source>
+        <translation>wie in der Datei</translation>
+    </message>
+    <message>
+        <source>bass</source>
+        <translation>Bass</translation>
+    </message>
+    <message>
+        <source>cap on a sphere</source>
+        <translation>Kappe auf einer Kugel</translation>
+    </message>
+    <message>
+        <source>coverage angles</source>
+        <translation>Abstrahlwinkel</translation>
+    </message>
+    <message>
+        <source>dB</source>
+        <translation>dB</translation>
+    </message>
+    <message>
+        <source>dBA</source>
+        <translation>dBA</translation>
+    </message>
+    <message>
+        <source>feet and inches</source>
+        <translation>Fuß und Zoll</translation>
+    </message>
+    <message>
+        <source>first order by number</source>
+        <translation>erster Ordnung, als Zahl</translation>
+    </message>
+    <message>
+        <source>in-ears</source>
+        <translation>In-Ears</translation>
+    </message>
+    <message>
+        <source>inverted</source>
+        <translation>gedreht</translation>
+    </message>
+    <message>
+        <source>kPa</source>
+        <translation>kPa</translation>
+    </message>
+    <message>
+        <source>loudspeakers</source>
+        <translation>Lautsprecher</translation>
+    </message>
+    <message>
+        <source>measured table</source>
+        <translation>gemessene Tabelle</translation>
+    </message>
+    <message>
+        <source>metres</source>
+        <translation>Meter</translation>
+    </message>
+    <message>
+        <source>ms</source>
+        <translation>ms</translation>
+    </message>
+    <message>
+        <source>m³</source>
+        <translation>m³</translation>
+    </message>
+    <message>
+        <source>no monitor</source>
+        <translation>kein Monitor</translation>
+    </message>
+    <message>
+        <source>nobody</source>
+        <translation>niemand</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keiner</translation>
+    </message>
+    <message>
+        <source>normal</source>
+        <translation>normal</translation>
+    </message>
+    <message>
+        <source>omni</source>
+        <translation>Kugel</translation>
+    </message>
+    <message>
+        <source>pink</source>
+        <translation>rosa</translation>
+    </message>
+    <message>
+        <source>plucked</source>
+        <translation>gezupft</translation>
+    </message>
+    <message>
+        <source>s</source>
+        <translation>s</translation>
+    </message>
+    <message>
+        <source>strings</source>
+        <translation>Streicher</translation>
+    </message>
+    <message>
+        <source>voice</source>
+        <translation>Stimme</translation>
+    </message>
+    <message>
+        <source>°</source>
+        <translation>°</translation>
+    </message>
+    <message>
+        <source>°C</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <source>Response table</source>
+        <translation>Frequenzgang als Tabelle</translation>
+    </message>
+    <message>
+        <source>Set response table</source>
+        <translation>Frequenzgang ändern</translation>
+    </message>
+    <message>
+        <source>row %1: expected a frequency above the one before</source>
+        <translation>Zeile %1: erwartet wird eine höhere Frequenz als davor</translation>
+    </message>
+    <message>
+        <source>Body modes</source>
+        <translation>Korpusmoden</translation>
+    </message>
+    <message>
+        <source>Set body modes</source>
+        <translation>Korpusmoden ändern</translation>
+    </message>
+    <message>
+        <source>Q</source>
+        <translation>Q</translation>
+    </message>
+    <message>
+        <source>Air (0 or 1)</source>
+        <translation>Luft (0 oder 1)</translation>
+    </message>
+    <message>
+        <source>Set corners</source>
+        <translation>Ecken ändern</translation>
+    </message>
+    <message>
+        <source>Stage left, m</source>
+        <translation>Bühne links, m</translation>
+    </message>
+    <message>
+        <source>Upstage, m</source>
+        <translation>Nach hinten, m</translation>
+    </message>
+    <message>
+        <source>expected three corners or more whose edges do not cross</source>
+        <translation>erwartet werden mindestens drei Ecken, deren Kanten sich nicht kreuzen</translation>
+    </message>
+    <message>
+        <source>Set absorption</source>
+        <translation>Absorption ändern</translation>
+    </message>
+    <message>
+        <source>Octave, Hz</source>
+        <translation>Oktave, Hz</translation>
+    </message>
+    <message>
+        <source>Absorption</source>
+        <translation>Absorption</translation>
+    </message>
+    <message>
+        <source>expected octaves 63, 125 .. 8000 Hz, each once</source>
+        <translation>erwartet werden Oktaven 63, 125 .. 8000 Hz, jede einmal</translation>
+    </message>
+</context>
+<context>
     <name>Inputs</name>
     <message>
         <source>yes</source>

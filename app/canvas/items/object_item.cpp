@@ -2,6 +2,7 @@
 #include "app/canvas/items/object_item.h"
 
 #include <QPainter>
+#include <algorithm>
 #include <utility>
 
 #include "app/canvas/plan_scene.h"
@@ -12,6 +13,13 @@ namespace {
 constexpr double kRingPx = 2.0;     ///< selection ring
 constexpr double kRingGapPx = 4.0;  ///< between object and ring
 constexpr double kPickPx = 5.0;     ///< an object is hit this far beside it
+constexpr double kCachePx = 160.0;  ///< up to this size a drawing is kept as a picture; larger ones would eat memory
+
+/// What does not change is not painted anew when something moves across it.
+void keep_picture(QGraphicsItem& item, const QRectF& bounds, double px) {
+    const bool small = std::max(bounds.width(), bounds.height()) <= kCachePx * px;
+    item.setCacheMode(small ? QGraphicsItem::DeviceCoordinateCache : QGraphicsItem::NoCache);
+}
 }  // namespace
 
 ObjectItem::ObjectItem(PlanScene& scene, QString id) : plan_(scene), id_(std::move(id)) { take_bounds(); }
@@ -19,6 +27,7 @@ ObjectItem::ObjectItem(PlanScene& scene, QString id) : plan_(scene), id_(std::mo
 void ObjectItem::take_bounds() {
     const double margin = 1.5 * (kRingGapPx + kRingPx + 1.0) * plan_.style().px;  // a ring may stand on a corner
     bounds_ = bounds_of(plan_.look(id_), plan_.style()).adjusted(-margin, -margin, margin, margin);
+    keep_picture(*this, bounds_, plan_.style().px);
 }
 
 void ObjectItem::look_changed() {
@@ -56,6 +65,12 @@ void LabelItem::set_place(const QRectF& page, int side) {
     if (page == bounds_) return;
     prepareGeometryChange();
     bounds_ = page;
+    keep_picture(*this, bounds_, plan_.style().px);
+    update();
+}
+
+void LabelItem::shift(QPointF by) {
+    if (!bounds_.isEmpty()) set_place(bounds_.translated(by), side_);
 }
 
 void LabelItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*) {

@@ -32,6 +32,7 @@ class LabelItem : public QGraphicsItem {
     QRectF boundingRect() const override { return bounds_; }
     void paint(QPainter* painter, const QStyleOptionGraphicsItem* option, QWidget* widget) override;
     void set_place(const QRectF& page, int side);
+    void shift(QPointF by);  ///< goes along with its object
     int side() const { return side_; }
 
   private:

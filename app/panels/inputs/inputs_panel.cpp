@@ -60,6 +60,7 @@ InputsPanel::InputsPanel(Document& document, Selection& selection, QWidget* pare
 
 void InputsPanel::build() {
     setObjectName(QStringLiteral("inputs_panel"));
+    setFocusProxy(table_);
     empty_->setText(
         tr("No inputs yet: drag a microphone or an instrument from Parts, or paste a list from a spreadsheet."));
     table_->setModel(model_);

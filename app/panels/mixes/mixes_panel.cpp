@@ -48,6 +48,7 @@ MixesPanel::MixesPanel(Document& document, Selection& selection, QWidget* parent
       table_(new QTableView(this)),
       empty_(new QLabel(this)) {
     build();
+    model_->set_awake(false);
     connect(table_->selectionModel(), &QItemSelectionModel::currentChanged, this, &MixesPanel::show_cell);
     connect(model_, &QAbstractItemModel::dataChanged, this, &MixesPanel::show_cell);
     connect(model_, &QAbstractItemModel::modelReset, this, &MixesPanel::show_cell);
@@ -56,8 +57,19 @@ MixesPanel::MixesPanel(Document& document, Selection& selection, QWidget* parent
     show_cell();
 }
 
+void MixesPanel::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    model_->set_awake(true);
+}
+
+void MixesPanel::hideEvent(QHideEvent* event) {
+    QWidget::hideEvent(event);
+    model_->set_awake(false);
+}
+
 void MixesPanel::build() {
     setObjectName(QStringLiteral("mixes_panel"));
+    setFocusProxy(table_);
     empty_->setText(tr("No mixes yet: place a wedge beside a player, or add a mix here."));
     table_->setModel(model_);
     table_->setItemDelegate(new SteadyDelegate(table_));

@@ -30,6 +30,10 @@ class MixesPanel : public QWidget {
   Q_SIGNALS:
     void message(const QString& text);
 
+  protected:
+    void showEvent(QShowEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
+
   private:
     void build();
     void build_header();

@@ -76,7 +76,14 @@ void SendsModel::refresh() {
     measure_ears();
 }
 
+void SendsModel::set_awake(bool awake) {
+    awake_ = awake;
+    if (awake_ && stale_) measure_ears();
+}
+
 void SendsModel::measure_ears() {
+    stale_ = !awake_;
+    if (stale_) return;
     worker_.run([this, show = document_.show()](const Job&) -> Worker::Deliver {
         return [this, levels = ear_levels_of_sends(show)] {
             ears_ = levels;

@@ -43,7 +43,9 @@ class SendsModel : public QAbstractTableModel {
     bool move_mix(int from, int to);
     QStringList paste(const QModelIndex& top_left, const QString& text);
     /// Whether the ear levels belong to the show as it stands.
-    bool settled() const { return !worker_.busy(); }
+    bool settled() const { return !worker_.busy() && !stale_; }
+    /// Asleep, nobody looks: ear levels wait until it wakes.
+    void set_awake(bool awake);
 
   Q_SIGNALS:
     void ears_updated();
@@ -57,6 +59,7 @@ class SendsModel : public QAbstractTableModel {
     Worker worker_;
     QStringList inputs_, mixes_;
     EarLevels ears_;
+    bool awake_ = true, stale_ = false;
 };
 
 }  // namespace howlmap::app

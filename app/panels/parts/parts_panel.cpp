@@ -18,6 +18,7 @@ PartsPanel::PartsPanel(QWidget* parent)
       search_(new QLineEdit(this)),
       list_(new QListView(this)) {
     setObjectName(QStringLiteral("parts_panel"));
+    setFocusProxy(search_);
     search_->setPlaceholderText(tr("Search parts, e.g. wedge 12"));
     search_->setClearButtonEnabled(true);
     search_->setAccessibleName(tr("Search parts"));

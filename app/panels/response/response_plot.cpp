@@ -40,6 +40,7 @@ ResponsePlot::ResponsePlot(QWidget* parent) : QCustomPlot(parent), axes_(new Res
     setMinimumHeight(110);
     setInteractions(QCP::iRangeDrag | QCP::iRangeZoom);
     setNoAntialiasingOnDrag(false);
+    setPlottingHints(QCP::phFastPolylines | QCP::phCacheLabels);  // it is drawn anew while the hand moves on the plan
     for (QCPGraph** graph : {&low_, &high_, &worst_, &gain_, &preview_, &marks_, &lit_}) *graph = addGraph();
     high_->setChannelFillGraph(low_);
     marks_->setLineStyle(QCPGraph::lsNone);

@@ -138,8 +138,7 @@ void Hands::click_on_plan(Vec2 at, Qt::KeyboardModifiers with) {
 void Hands::find_part(const QString& words) {
     if (failed()) return;
     auto* parts = qobject_cast<PartsPanel*>(panel("parts"));
-    QVERIFY(parts);
-    click(&parts->search());
+    QVERIFY(parts && parts->search().hasFocus());
     key(Qt::Key_A, Qt::ControlModifier);
     type(words);
 }
