@@ -17,8 +17,8 @@ class Hands {
     explicit Hands(MainWindow& window);
 
     // Keys.
-    void press(const QKeySequence& keys);   ///< a shortcut, wherever the focus is
-    void type(const QString& text);         ///< into what has the focus
+    void press(const QKeySequence& keys);  ///< a shortcut, wherever the focus is
+    void type(const QString& text);        ///< into what has the focus
     void key(Qt::Key key, Qt::KeyboardModifiers with = {});
 
     // Panels: each is brought up by its shortcut.

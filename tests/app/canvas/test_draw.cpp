@@ -202,9 +202,7 @@ void Drawing::stage() {
     fill_in_tables({});
 }
 
-void Drawing::place(const std::string& id, Vec2 at, Way way) {
-    place_words(id, words_for_part(id), at, way);
-}
+void Drawing::place(const std::string& id, Vec2 at, Way way) { place_words(id, words_for_part(id), at, way); }
 
 void Drawing::place_words(const std::string& id, const QString& words, Vec2 at, Way way) {
     if (QTest::currentTestFailed()) return;
@@ -371,11 +369,13 @@ void TestDraw::the_sixteen_inputs_are_drawn_by_hand() {
     const QString drawn = QString::fromStdString(write_show(drawing.renamed()));
     const QStringList have = drawn.split(u'\n'), want = QString::fromStdString(write_show(wanted)).split(u'\n');
     for (qsizetype i = 0; i < std::min(have.size(), want.size()); ++i)
-        QVERIFY2(have[i] == want[i], qPrintable(QStringLiteral("line %1: %2 instead of %3").arg(i).arg(have[i], want[i])));
+        QVERIFY2(have[i] == want[i],
+                 qPrintable(QStringLiteral("line %1: %2 instead of %3").arg(i).arg(have[i], want[i])));
     QCOMPARE(have.size(), want.size());
 
     Hands& hands = drawing.hands();
-    const QString file = folder.filePath(QStringLiteral("drawn.howlmap")), pdf = folder.filePath(QStringLiteral("p.pdf"));
+    const QString file = folder.filePath(QStringLiteral("drawn.howlmap")),
+                  pdf = folder.filePath(QStringLiteral("p.pdf"));
     hands.with_file_name([&] { hands.press(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_E)); }, pdf);
     QVERIFY(bytes_of(pdf).startsWith("%PDF"));
     hands.with_file_name([&] { hands.press(QKeySequence::Save); }, file);

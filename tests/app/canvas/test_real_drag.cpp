@@ -17,8 +17,9 @@ namespace {
 class Screen {
   public:
     explicit Screen(const QString& show) {
-        screen_.start(QStringLiteral("Xvfb"), {QStringLiteral("-displayfd"), QStringLiteral("1"), QStringLiteral("-screen"),
-                                               QStringLiteral("0"), QStringLiteral("1280x800x24")});
+        screen_.start(QStringLiteral("Xvfb"),
+                      {QStringLiteral("-displayfd"), QStringLiteral("1"), QStringLiteral("-screen"),
+                       QStringLiteral("0"), QStringLiteral("1280x800x24")});
         if (!screen_.waitForReadyRead(20000)) return;
         QProcessEnvironment world = QProcessEnvironment::systemEnvironment();
         world.insert(QStringLiteral("DISPLAY"), u':' + QString::fromLatin1(screen_.readLine().trimmed()));
@@ -85,7 +86,8 @@ void TestRealDrag::a_part_is_dragged_onto_the_plan() {
     // The list begins below tool bar, tabs and search field; its first row is the title of the group.
     for (int y = 150; y < 330 && placed() == 0; y += 15) {
         screen.hand(QStringLiteral("mousemove 90 %1 sleep 0.1 mousedown 1 sleep 0.1 mousemove 105 %2 sleep 0.1 "
-                                   "mousemove 300 300 sleep 0.1 mousemove 540 330 sleep 0.2 mousemove 545 335 sleep 0.2 mouseup 1 sleep 0.3 key ctrl+s")
+                                   "mousemove 300 300 sleep 0.1 mousemove 540 330 sleep 0.2 mousemove 545 335 sleep "
+                                   "0.2 mouseup 1 sleep 0.3 key ctrl+s")
                         .arg(y)
                         .arg(y + 8));
         QTest::qWait(800);

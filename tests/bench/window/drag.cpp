@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The window under a moving hand: time from a mouse move to the end of the paint it caused, and how often the map is
-// drawn anew. Run with QT_QPA_PLATFORM=offscreen; the window system's own delay is left out. Beside it what the thread of
-// the window itself works, which does not depend on who else uses the machine.
+// drawn anew. Run with QT_QPA_PLATFORM=offscreen; the window system's own delay is left out. Beside it what the thread
+// of the window itself works, which does not depend on who else uses the machine.
 #include <QApplication>
 #include <QElapsedTimer>
 #include <QFile>
@@ -101,7 +101,8 @@ Times drag(PlanView& plan, const QString& id, int pause_ms) {
     send(port, QEvent::MouseButtonPress, from);
     Times times;
     for (int i = 0; i < kMoves; ++i) {
-        const QPoint at = from + QPoint(static_cast<int>(60 * std::sin(i * 0.1)), static_cast<int>(40 - 40 * std::cos(i * 0.1)));
+        const QPoint at =
+            from + QPoint(static_cast<int>(60 * std::sin(i * 0.1)), static_cast<int>(40 - 40 * std::cos(i * 0.1)));
         QElapsedTimer clock;
         clock.start();
         const double before = thread_ms();
@@ -123,8 +124,11 @@ double at(std::vector<double> times, double part) {
 }
 
 void print(const char* what, const Times& times) {
-    std::printf("%-34s move to paint: median %6.2f ms   95 %% %6.2f ms   worst %6.2f ms;   own work: median %6.2f ms   95 %% %6.2f ms\n",
-                what, at(times.wall, 0.5), at(times.wall, 0.95), at(times.wall, 1.0), at(times.work, 0.5), at(times.work, 0.95));
+    std::printf(
+        "%-34s move to paint: median %6.2f ms   95 %% %6.2f ms   worst %6.2f ms;   own work: median %6.2f ms   95 %% "
+        "%6.2f ms\n",
+        what, at(times.wall, 0.5), at(times.wall, 0.95), at(times.wall, 1.0), at(times.work, 0.5),
+        at(times.work, 0.95));
     std::fflush(stdout);
 }
 
@@ -161,7 +165,8 @@ void map_under_the_hand(MainWindow& window) {
     print("16 inputs, a wedge, feedback map", drag(window.plan(), QStringLiteral("wedge-1"), 16));
     const double seconds = 1e-3 * static_cast<double>(clock.elapsed());
     QObject::disconnect(count);
-    std::printf("%-34s %.1f a second at %.1f moves a second\n", "maps while it moves", pictures / seconds, kMoves / seconds);
+    std::printf("%-34s %.1f a second at %.1f moves a second\n", "maps while it moves", pictures / seconds,
+                kMoves / seconds);
 }
 }  // namespace
 
