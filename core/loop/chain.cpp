@@ -2,6 +2,7 @@
 #include "core/loop/chain.h"
 
 #include "core/geometry/pose.h"
+#include "core/loop/divided.h"
 #include "core/units/level.h"
 
 namespace howlmap {
@@ -53,7 +54,7 @@ Complex BodyBank::at(double hz) const {
     for (const Mode& mode : modes) {
         const double u = hz / mode.hz;
         const Complex resonance(0.0, u / mode.q);
-        sum += mode.gain * resonance / (Complex(1.0 - u * u, 0.0) + resonance);
+        sum += mode.gain * divided(resonance, {1.0 - u * u, resonance.imag()});
     }
     return scale * sum;
 }

@@ -6,6 +6,7 @@
 
 #include "core/directivity/table.h"
 #include "core/geometry/pose.h"
+#include "core/loop/divided.h"
 #include "core/units/bands.h"
 #include "core/units/level.h"
 
@@ -13,7 +14,7 @@ namespace howlmap {
 
 Complex Section::at(double f) const {
     const double u = f / hz, square = u * u;
-    return Complex(b0 - b2 * square, b1 * u) / Complex(a0 - a2 * square, a1 * u);
+    return divided({b0 - b2 * square, b1 * u}, {a0 - a2 * square, a1 * u});
 }
 
 double Section::sharpness() const {

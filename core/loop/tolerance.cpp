@@ -89,6 +89,8 @@ ToleranceFigures figures_of(const std::vector<std::optional<DrawnMargin>>& margi
 }
 
 namespace {
+constexpr std::size_t kLearnedFrom = 32, kWorthLearning = 300;  // draws
+
 /// Margins of all draws that have none yet; those above a limit stay without. On all cores.
 class DrawRun {
   public:
@@ -98,11 +100,12 @@ class DrawRun {
     /// Crossings of loop gains above `least`.
     void run(double least) {
         if (shared_.model().empty()) return;
-        std::atomic<std::size_t> done = 0;
         tbb::enumerable_thread_specific<BlockScan> scans([&] { return BlockScan(shared_); });
+        if (!forecast_ && shared_.room() && margins_.size() >= kWorthLearning) learn(scans);
+        std::atomic<std::size_t> done = 0;
         tbb::parallel_for(std::size_t{0}, margins_.size(), [&](std::size_t d) {
             if (job_.cancelled()) return;
-            if (!margins_[d]) margins_[d] = scans.local().margin(d, least);
+            if (!margins_[d]) margins_[d] = scans.local().margin(d, least, forecast());
             job_.report(static_cast<double>(++done) / static_cast<double>(margins_.size()));
         });
     }
@@ -113,9 +116,21 @@ class DrawRun {
     }
 
   private:
+    const PeakForecast* forecast() const { return forecast_ ? &*forecast_ : nullptr; }
+
+    template <class Scans>
+    void learn(Scans& scans) {
+        std::vector<std::vector<double>> peaks(kLearnedFrom);
+        tbb::parallel_for(std::size_t{0}, peaks.size(), [&](std::size_t d) {
+            if (!job_.cancelled()) peaks[d] = scans.local().peaks(d);
+        });
+        if (!job_.cancelled()) forecast_.emplace(peaks);
+    }
+
     BlockModel shared_;
     const Job& job_;
     std::vector<std::optional<DrawnMargin>> margins_;
+    std::optional<PeakForecast> forecast_;
 };
 }  // namespace
 

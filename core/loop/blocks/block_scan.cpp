@@ -37,16 +37,20 @@ BlockScan::BlockScan(const BlockModel& shared)
     if (shared.room()) room_.emplace(*shared.room());
 }
 
-std::optional<DrawnMargin> BlockScan::margin(std::uint64_t draw, double least) {
+void BlockScan::enter(std::uint64_t draw) {
     const DrawNumbers numbers(shared_->model().show().tolerance.seed, draw);
     shared_->plan().draw(numbers, stance_);
     placement_.set(stance_);
     wiring_.sends = stance_.sends;
     quick_.set(stance_, numbers);
     if (room_) room_->set(numbers, shared_->plan().layout().room, stance_.phases);
+}
+
+std::optional<DrawnMargin> BlockScan::margin(std::uint64_t draw, double least, const PeakForecast* forecast) {
+    enter(draw);
     best_ = {0.0, least};
     surveyed_.assign(shared_->survey().parts.size(), false);
-    bounds_.order(placement_, wiring_, intervals_);
+    bounds_.order(placement_, wiring_, forecast, intervals_);
     for (const IntervalBounds::Entry& interval : intervals_) {
         if (interval.bound < best_.size) break;
         visit(interval);
@@ -55,8 +59,35 @@ std::optional<DrawnMargin> BlockScan::margin(std::uint64_t draw, double least) {
     return DrawnMargin{-ratio_to_db(best_.size), best_.hz};
 }
 
+std::vector<double> BlockScan::peaks(std::uint64_t draw) {
+    enter(draw);
+    bounds_.order(placement_, wiring_, nullptr, intervals_);
+    std::vector<double> peaks(bounds_.size());
+    for (const IntervalBounds::Entry& interval : intervals_) {
+        quick_.balance(bounds_.balance(interval.interval));
+        int latest = -1;
+        for (std::size_t b = interval.first; b < interval.last; ++b) {
+            const int part = shared_->part_of(b);
+            if (part < 0 || part == latest) continue;
+            latest = part;
+            peaks[interval.interval] =
+                std::max(peaks[interval.interval], largest_in(static_cast<std::size_t>(part)) / interval.rough);
+        }
+    }
+    return peaks;
+}
+
+double BlockScan::largest_in(std::size_t part) {
+    quick_.enter(shared_->survey().grid.blocks[part], shared_->survey_chains().at(part), 1.0, true);
+    quick_.may_reach(0.0);  // as tight as can be
+    double most = 0.0;
+    for (std::size_t i = 0; i < kBlockPoints; ++i) most = std::max(most, quick_.bound(i));
+    return most;
+}
+
 /// Where the bounds are largest first.
 void BlockScan::visit(const IntervalBounds::Entry& interval) {
+    quick_.balance(bounds_.balance(interval.interval));
     candidates_.clear();
     for (std::size_t b = interval.first; b < interval.last; ++b) {
         const int part = shared_->part_of(b);
@@ -82,7 +113,8 @@ void BlockScan::survey(std::size_t part) {
     if (!quick_.may_reach(1.0 / kBetweenKnots)) return;
     double segments[kBlockPoints];  // bound between two knots: the variance adds up
     for (std::size_t i = 0; i + 1 < kBlockPoints; ++i)
-        segments[i] = kSurveySlack * scale * std::hypot(quick_.bound(i), quick_.bound(i + 1));
+        segments[i] = kSurveySlack * scale *
+                      std::sqrt(quick_.bound(i) * quick_.bound(i) + quick_.bound(i + 1) * quick_.bound(i + 1));
     const Survey::Part& blocks = shared_->survey().parts[part];
     for (std::size_t b = blocks.first; b < blocks.last; ++b) {
         const Block& fine = shared_->grid().blocks[b];

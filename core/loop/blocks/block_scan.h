@@ -20,7 +20,11 @@ class BlockScan {
     explicit BlockScan(const BlockModel& shared);
     /// Strongest crossing of a draw, its size to about 0.01 dB and its frequency to a hundredth of a step. Absent below
     /// -60 dB, and where nothing is larger than `least` (a loop gain, 0.001 or more): the more is asked, the faster.
-    std::optional<DrawnMargin> margin(std::uint64_t draw, double least = kLeastLoop);
+    /// A forecast (may be null) saves looking where a draw's room term would have to be a freak.
+    std::optional<DrawnMargin> margin(std::uint64_t draw, double least = kLeastLoop,
+                                      const PeakForecast* forecast = nullptr);
+    /// What a forecast learns from: the largest eigenvalues of a draw's surveyed intervals.
+    std::vector<double> peaks(std::uint64_t draw);
 
   private:
     struct Found {
@@ -31,6 +35,8 @@ class BlockScan {
         std::size_t block;
         double bound;
     };
+    void enter(std::uint64_t draw);
+    double largest_in(std::size_t part);
     void visit(const IntervalBounds::Entry& interval);
     void survey(std::size_t part);
     bool fill_spectrum(const Block& block, const ChainValues& chains, int depth);

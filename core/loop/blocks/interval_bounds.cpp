@@ -55,7 +55,8 @@ IntervalBounds::IntervalBounds(const LoopModel& model, const Wiring& wiring, con
                 interval.rms.push_back(room->largest_rms(pair, interval.low_node, interval.high_node));
         intervals_.push_back(std::move(interval));
     }
-    weights_.resize(intervals_.size(), std::vector<double>(room ? room->pairs() : 0));
+    balances_.resize(intervals_.size());
+    weights_.resize(room ? room->pairs() : 0);
 }
 
 void IntervalBounds::fill_matrix(const Interval& interval, const Placement& placement, const Wiring& w) {
@@ -100,29 +101,61 @@ void towards_perron(const std::vector<double>& matrix, std::size_t n, bool left,
 }
 }  // namespace
 
-double IntervalBounds::balanced_norm(std::size_t n) {
-    towards_perron(matrix_, n, false, right_, next_);
-    towards_perron(matrix_, n, true, left_, next_);
-    balance_.resize(n);
-    for (std::size_t i = 0; i < n; ++i) balance_[i] = std::sqrt(right_[i] / left_[i]);
-    // Spectral norm of D^-1 M D: at most the root of the largest row sum times the largest column sum.
-    double row = 0.0, column = 0.0;
-    for (std::size_t i = 0; i < n; ++i) {
-        double across = 0.0, down = 0.0;
-        for (std::size_t j = 0; j < n; ++j) {
-            // Schur's test with the Perron vectors as weights makes both sums the Perron root when they have converged.
-            across += matrix_[i * n + j] * right_[j];
-            down += matrix_[j * n + i] * left_[j];
+void IntervalBounds::fill_squares(const Interval& interval, const Wiring& w) {
+    const std::size_t n = w.size();
+    squares_.resize(n * n);
+    for (std::size_t i = 0; i < n * n; ++i) squares_[i] = matrix_[i] * matrix_[i];
+    for (std::size_t slot = 0; slot < w.slots.size(); ++slot) {
+        const std::size_t m = w.slots[slot].bus;
+        for (std::size_t c = 0; c < w.inputs; ++c) {
+            const double rms =
+                interval.hears[c] * interval.speaks[slot] * interval.rms[c * w.speakers + w.slots[slot].speaker];
+            for (std::size_t i = 0; i < n; ++i) {
+                const double value = rms * (w.by_inputs() ? w.sends[m * w.inputs + i] : w.sends[i * w.inputs + c]);
+                squares_[w.by_inputs() ? c * n + i : i * n + m] += value * value;
+            }
         }
-        row = std::max(row, across / right_[i]);
-        column = std::max(column, down / left_[i]);
     }
-    return std::sqrt(row * column);
 }
 
-double IntervalBounds::room_norm(const Interval& interval, const Wiring& w, std::vector<double>& weights) const {
+namespace {
+/// Largest of the ratios of A x to x.
+double largest_ratio(const std::vector<double>& matrix, std::size_t n, bool left, const std::vector<double>& x) {
+    double most = 0.0;
+    for (std::size_t i = 0; i < n; ++i) {
+        double sum = 0.0;
+        for (std::size_t j = 0; j < n; ++j) sum += (left ? matrix[j * n + i] : matrix[i * n + j]) * x[j];
+        most = std::max(most, sum / x[i]);
+    }
+    return most;
+}
+}  // namespace
+
+/// Weights from the Perron vectors of the rms values, or of the magnitudes without a room; returns the rough size.
+double IntervalBounds::find_balance(std::size_t n, std::vector<double>& balance) {
+    const std::vector<double>& matrix = squares_.empty() ? matrix_ : squares_;
+    towards_perron(matrix, n, false, right_, next_);
+    towards_perron(matrix, n, true, left_, next_);
+    double rough = 0.0;
+    if (!squares_.empty()) {
+        rough = std::pow(largest_ratio(matrix, n, false, right_) * largest_ratio(matrix, n, true, left_), 0.25);
+        for (auto* vector : {&right_, &left_})
+            for (double& x : *vector) x = std::sqrt(x);
+    }
+    balance.resize(n);
+    for (std::size_t i = 0; i < n; ++i) balance[i] = std::sqrt(right_[i] / left_[i]);
+    return rough;
+}
+
+/// Spectral norm of D^-1 M D: at most the root of the largest row sum times the largest column sum. Schur's test with
+/// Perron vectors as weights makes both sums the Perron root.
+double IntervalBounds::balanced_norm(std::size_t n) const {
+    return std::sqrt(largest_ratio(matrix_, n, false, right_) * largest_ratio(matrix_, n, true, left_));
+}
+
+double IntervalBounds::room_norm(const Interval& interval, const Wiring& w, const std::vector<double>& balance) {
     // Frobenius norm of the room part of D^-1 M D as a sum over pairs of weights |z|^2.
-    std::fill(weights.begin(), weights.end(), 0.0);
+    std::fill(weights_.begin(), weights_.end(), 0.0);
     for (std::size_t slot = 0; slot < w.slots.size(); ++slot) {
         const std::size_t m = w.slots[slot].bus;
         double together = 0.0;  // loudspeakers of the same bus add up
@@ -132,31 +165,36 @@ double IntervalBounds::room_norm(const Interval& interval, const Wiring& w, std:
             const std::size_t n = w.by_inputs() ? w.inputs : w.buses;
             for (std::size_t i = 0; i < n; ++i) {
                 const double send =
-                    w.by_inputs() ? w.sends[m * w.inputs + i] * balance_[i] : w.sends[i * w.inputs + c] / balance_[i];
+                    w.by_inputs() ? w.sends[m * w.inputs + i] * balance[i] : w.sends[i * w.inputs + c] / balance[i];
                 spread += send * send;
             }
-            const double side = w.by_inputs() ? 1.0 / balance_[c] : balance_[m];
+            const double side = w.by_inputs() ? 1.0 / balance[c] : balance[m];
             const std::size_t pair = c * w.speakers + w.slots[slot].speaker;
             const double size = interval.hears[c] * interval.speaks[slot] * interval.rms[pair] * side;
-            weights[pair] += together * size * size * spread;
+            weights_[pair] += together * size * size * spread;
         }
     }
     double sum = 0.0, most = 0.0;
-    for (const double weight : weights) {
+    for (const double weight : weights_) {
         sum += weight;
         most = std::max(most, weight);
     }
     return std::sqrt(sum) + kRare * std::sqrt(most);
 }
 
-void IntervalBounds::order(const Placement& placement, const Wiring& wiring, std::vector<Entry>& entries) {
+void IntervalBounds::order(const Placement& placement, const Wiring& wiring, const PeakForecast* forecast,
+                           std::vector<Entry>& entries) {
     entries.clear();
+    const std::size_t n = wiring.size();
     for (std::size_t i = 0; i < intervals_.size(); ++i) {
         const Interval& interval = intervals_[i];
         fill_matrix(interval, placement, wiring);
-        const double direct = balanced_norm(wiring.size());
-        const double room = interval.rms.empty() ? 0.0 : room_norm(interval, wiring, weights_[i]);
-        entries.push_back({direct + room, direct, i, interval.first, interval.last});
+        if (!interval.rms.empty()) fill_squares(interval, wiring);
+        const double rough = find_balance(n, balances_[i]);
+        double bound = balanced_norm(n);
+        if (!interval.rms.empty()) bound += room_norm(interval, wiring, balances_[i]);
+        if (forecast) bound = std::min(bound, rough * forecast->most(i));
+        entries.push_back({bound, rough, i, interval.first, interval.last});
     }
     std::sort(entries.begin(), entries.end(), [](const Entry& a, const Entry& b) { return a.bound > b.bound; });
 }

@@ -2,6 +2,7 @@
 #pragma once
 #include <vector>
 
+#include "core/loop/blocks/peak_forecast.h"
 #include "core/loop/blocks/placement.h"
 #include "core/loop/blocks/room_blocks.h"
 
@@ -16,16 +17,19 @@ class IntervalBounds {
     IntervalBounds(const LoopModel& model, const Wiring& wiring, const BlockGrid& grid, const RoomBlocks* room);
 
     struct Entry {
-        double bound;   ///< of the largest modulus
-        double direct;  ///< of the part without the room
+        double bound;  ///< of the largest modulus
+        double rough;  ///< with a room: the spectral radius of the matrix of rms values
         std::size_t interval;
         std::size_t first, last;  ///< blocks [first, last)
     };
+    std::size_t size() const { return intervals_.size(); }
     /// All intervals for a placement, largest bound first. With a room the bound holds at a frequency but for once in
-    /// 10^8 draws.
-    void order(const Placement& placement, const Wiring& wiring, std::vector<Entry>& entries);
-    /// After order: weights by pair, so that the room part's norm is at most sqrt(sum of weights |z|^2).
-    const std::vector<double>& room_weights(std::size_t interval) const { return weights_[interval]; }
+    /// 10^8 draws, or as the forecast (may be null) says.
+    void order(const Placement& placement, const Wiring& wiring, const PeakForecast* forecast,
+               std::vector<Entry>& entries);
+    /// After order: weights of rows and columns that bring the norms of an interval's matrices close to their spectral
+    /// radius. D^-1 M D has the eigenvalues of M.
+    const std::vector<double>& balance(std::size_t interval) const { return balances_[interval]; }
 
   private:
     struct Interval {
@@ -34,12 +38,15 @@ class IntervalBounds {
         std::vector<double> rms;            // largest by pair
     };
     void fill_matrix(const Interval& interval, const Placement& placement, const Wiring& wiring);
-    double balanced_norm(std::size_t n);
-    double room_norm(const Interval& interval, const Wiring& wiring, std::vector<double>& weights) const;
+    void fill_squares(const Interval& interval, const Wiring& wiring);
+    double find_balance(std::size_t n, std::vector<double>& balance);
+    double balanced_norm(std::size_t n) const;
+    double room_norm(const Interval& interval, const Wiring& wiring, const std::vector<double>& balance);
 
     std::vector<Interval> intervals_;
-    std::vector<std::vector<double>> weights_;
-    std::vector<double> heard_, matrix_, right_, left_, next_, balance_;
+    std::vector<std::vector<double>> balances_;
+    // squares_: of the rms values, room included; empty without one
+    std::vector<double> heard_, matrix_, squares_, right_, left_, next_, weights_;
 };
 
 }  // namespace howlmap

@@ -20,6 +20,7 @@ QuickField::QuickField(const BlockModel& shared, const Placement& placement)
       stride_(padded(pairs_)),
       first_(pairs_ + 1),
       phases_(wiring_->speakers),
+      factors_(wiring_->size() * wiring_->size(), 1.0F),
       states_(stride_),
       rms_low_(pairs_),
       rms_high_(pairs_),
@@ -58,6 +59,12 @@ void QuickField::set(const Stance& stance, const DrawNumbers& numbers) {
         for (std::size_t pair = 0; pair < pairs_; ++pair)
             states_[pair] = numbers.state(
                 room->field().place(shared_->plan().layout().room, room->input(pair), room->loudspeaker(pair), 0));
+}
+
+void QuickField::balance(const std::vector<double>& weights) {
+    const std::size_t n = weights.size();
+    for (std::size_t i = 0; i < n; ++i)
+        for (std::size_t j = 0; j < n; ++j) factors_[i * n + j] = static_cast<float>(weights[j] / weights[i]);
 }
 
 bool QuickField::fits(const Block& block) const {
@@ -128,7 +135,7 @@ void QuickField::enter(const Block& block, const ChainValues& chains, double sca
     if (shared_->room()) add_room(block, at_knots);
     sends_.set(*wiring_, stance_sends_, scale);
     quick_matrix(*wiring_, sends_, h_.data(), chains.quick_hears.data(), chains.quick_speaks.data(), phases_.data(),
-                 heard_.data(), matrix_.data());
+                 factors_.data(), heard_.data(), matrix_.data());
 }
 
 void QuickField::add_room(const Block& block, bool at_knots) {

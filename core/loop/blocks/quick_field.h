@@ -16,6 +16,9 @@ class QuickField {
     /// After the placement was set to the same stance. `numbers` are those of the draw; they matter with a room only.
     void set(const Stance& stance, const DrawNumbers& numbers);
 
+    /// Matrices come as D^-1 M D, with the same eigenvalues and smaller norms. Given: D by row.
+    void balance(const std::vector<double>& weights);
+
     /// Whether the gains of all paths are all but linear within a block.
     bool fits(const Block& block) const;
     /// Loop matrices at the points of a block in units of `scale`. `at_knots`: its points are neighbouring knots of the
@@ -28,7 +31,7 @@ class QuickField {
     }
     /// After may_reach, in units of the scale.
     double bound(std::size_t point) const { return bounds_.v[point]; }
-    /// The matrices of the block entered, in full.
+    /// The matrices of the block entered.
     void copy(double scale, Lanes* matrix) const;
 
   private:
@@ -61,6 +64,7 @@ class QuickField {
     std::vector<double> stance_sends_;
     QuickSends sends_;
     std::vector<std::complex<float>> phases_;
+    std::vector<float> factors_;  // of the elements of a matrix
     std::size_t node_ = 0;
     std::vector<std::uint64_t> states_;
     std::vector<float> rms_low_, rms_high_, rms_, rms_rise_, knots_re_, knots_im_;

@@ -242,8 +242,8 @@ HWY_INLINE void HeardFromBuses(const Wiring& w, const QuickLanes* h, const Quick
 }
 
 void QuickMatrix(const Wiring& w, const QuickSends& sends, const QuickLanes* h, const QuickLanes* hears,
-                 const QuickLanes* speaks, const std::complex<float>* phases, QuickLanes* HWY_RESTRICT heard,
-                 QuickLanes* HWY_RESTRICT matrix) {
+                 const QuickLanes* speaks, const std::complex<float>* phases, const float* factors,
+                 QuickLanes* HWY_RESTRICT heard, QuickLanes* HWY_RESTRICT matrix) {
     const F f;
     const std::size_t n = w.size();
     QuickLanes* sent = heard + w.inputs * w.buses;
@@ -263,7 +263,9 @@ void QuickMatrix(const Wiring& w, const QuickSends& sends, const QuickLanes* h, 
                     const Q value = LoadQ(heard[sends.sends[k].other * across + j * along], at);
                     sum = {hn::MulAdd(value.re, gain, sum.re), hn::MulAdd(value.im, gain, sum.im)};
                 }
-                StoreQ(sum, matrix[w.by_inputs() ? j * n + a : a * n + j], at);
+                const std::size_t place = w.by_inputs() ? j * n + a : a * n + j;
+                const V factor = SetV(factors[place]);
+                StoreQ({hn::Mul(sum.re, factor), hn::Mul(sum.im, factor)}, matrix[place], at);
             }
     }
 }
@@ -372,8 +374,9 @@ void quick_room(const float* re, const float* im, std::size_t stride, std::size_
     HWY_DYNAMIC_DISPATCH(QuickRoom)(re, im, stride, knots, weights, pairs, rms, rise, h);
 }
 void quick_matrix(const Wiring& wiring, const QuickSends& sends, const QuickLanes* h, const QuickLanes* hears,
-                  const QuickLanes* speaks, const std::complex<float>* phases, QuickLanes* heard, QuickLanes* matrix) {
-    HWY_DYNAMIC_DISPATCH(QuickMatrix)(wiring, sends, h, hears, speaks, phases, heard, matrix);
+                  const QuickLanes* speaks, const std::complex<float>* phases, const float* factors, QuickLanes* heard,
+                  QuickLanes* matrix) {
+    HWY_DYNAMIC_DISPATCH(QuickMatrix)(wiring, sends, h, hears, speaks, phases, factors, heard, matrix);
 }
 bool quick_bounds(const QuickLanes* matrix, std::size_t n, float enough, QuickLanes* scratch, QuickRealLanes& bounds) {
     return HWY_DYNAMIC_DISPATCH(QuickBounds)(matrix, n, enough, scratch, bounds);

@@ -50,9 +50,11 @@ struct QuickSends {
     void set(const Wiring& wiring, const std::vector<double>& gains, double scale);
 };
 /// The smaller loop matrix, row by row: as loop_matrix, with sends and phases of the loudspeakers of its own.
-/// Given: phases by loudspeaker as complex numbers of size 1; scratch for inputs x buses values and one a slot.
+/// Given: phases by loudspeaker as complex numbers of size 1; a factor for each element, row by row; scratch for inputs
+/// x buses values and one a slot.
 void quick_matrix(const Wiring& wiring, const QuickSends& sends, const QuickLanes* h, const QuickLanes* hears,
-                  const QuickLanes* speaks, const std::complex<float>* phases, QuickLanes* heard, QuickLanes* matrix);
+                  const QuickLanes* speaks, const std::complex<float>* phases, const float* factors, QuickLanes* heard,
+                  QuickLanes* matrix);
 
 /// Upper bounds of the spectral radius from the norms of the matrix, its 2nd, 4th and 8th power, as far as they are
 /// needed to bring all below `enough`; whether any is not below. Given: scratch for 2 n n values.
