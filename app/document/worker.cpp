@@ -1,10 +1,29 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/document/worker.h"
 
+#include <QPointer>
 #include <exception>
 #include <utility>
 
+#include "app/document/broken_work.h"
+
 namespace howlmap::app {
+namespace {
+struct BrokenWorkListener {
+    QPointer<QObject> object;
+    std::function<void(const QString&)> tell;
+};
+BrokenWorkListener broken_work_listener;  // of the interface thread
+
+void tell_broken_work(const QString& reason) {
+    qCritical("howlmap: %s", qPrintable(reason));
+    if (broken_work_listener.object) broken_work_listener.tell(reason);
+}
+}  // namespace
+
+void on_broken_work(QObject* listener, std::function<void(const QString&)> tell) {
+    broken_work_listener = {listener, std::move(tell)};
+}
 
 Worker::Worker(QObject* parent) : QObject(parent) { pool_.setMaxThreadCount(1); }
 
@@ -46,12 +65,17 @@ void Worker::start(Work work) {
     };
     pool_.start([this, number, job = std::move(job), work = std::move(work)] {
         Deliver deliver;
+        QString broken;  // work that breaks its own rules gives no result; the show that is open outlives it
         try {
             deliver = work(job);
-        } catch (const std::exception& broken) {
-            // Work that breaks its own rules gives no result; the show that is open outlives it.
-            qCritical("howlmap: %s", broken.what());
+        } catch (const std::exception& error) {
+            broken = QString::fromUtf8(error.what());
+        } catch (...) {
+            broken = QStringLiteral("?");
         }
+        if (!broken.isEmpty())
+            QMetaObject::invokeMethod(
+                this, [broken] { tell_broken_work(broken); }, Qt::QueuedConnection);
         QMetaObject::invokeMethod(
             this, [this, number, deliver = std::move(deliver)] { finish(number, deliver); }, Qt::QueuedConnection);
     });

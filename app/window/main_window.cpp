@@ -13,6 +13,7 @@
 #include <QWhatsThis>
 
 #include "app/canvas/plan_view.h"
+#include "app/document/broken_work.h"
 #include "app/panels/loops/loops_panel.h"
 #include "app/settings/icons.h"
 #include "app/window/about.h"
@@ -194,6 +195,10 @@ void MainWindow::connect_views() {
         plan_->set_ghost(preview ? std::optional(*preview->show) : std::nullopt);
     });
     connect(plan_, &PlanView::message, this, &MainWindow::say);
+    on_broken_work(this, [this](const QString& reason) {
+        say(tr("A calculation broke off by an error of the program; what it would have shown is missing. (%1)")
+                .arg(reason));
+    });
     connect(plan_, &PlanView::trouble, this, [this](const Trouble& trouble) { workspace_->report(trouble); });
     connect(plan_, &PlanView::pointer_reading, statusBar(),
             [this](const QString& text) { statusBar()->showMessage(text); });

@@ -3600,6 +3600,10 @@ Mehr sagt „howlmap %2 --help“.</translation>
 <context>
     <name>howlmap::app::MainWindow</name>
     <message>
+        <source>A calculation broke off by an error of the program; what it would have shown is missing. (%1)</source>
+        <translation>Eine Berechnung brach durch einen Fehler des Programms ab; was sie gezeigt hätte, fehlt. (%1)</translation>
+    </message>
+    <message>
         <source>Last message</source>
         <translation>Letzte Meldung</translation>
     </message>

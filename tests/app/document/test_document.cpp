@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QSignalSpy>
+#include <stdexcept>
 
 #include "app/document/analysis_service.h"
+#include "app/document/broken_work.h"
 #include "app/document/document.h"
 #include "app/document/worker.h"
 #include "core/file/write.h"
@@ -89,6 +91,20 @@ class TestDocument : public QObject {
 class TestWorker : public QObject {
     Q_OBJECT
   private Q_SLOTS:
+    void work_that_throws_is_told_and_does_not_stop_the_next() {
+        Worker worker;
+        QStringList told;
+        on_broken_work(&worker, [&](const QString& reason) { told.append(reason); });
+        QSignalSpy idle(&worker, &Worker::idle);
+        worker.run([](const Job&) -> Worker::Deliver { throw std::runtime_error("no such number"); });
+        QVERIFY(idle.wait());
+        QCOMPARE(told, QStringList{QStringLiteral("no such number")});
+        bool delivered = false;
+        worker.run([&](const Job&) -> Worker::Deliver { return [&] { delivered = true; }; });
+        QVERIFY(idle.wait());
+        QVERIFY(delivered);
+        QCOMPARE(told.size(), 1);
+    }
     void onlyTheNewestOfThoseThatWaitIsDone() {
         Worker worker;
         std::vector<int> done;
