@@ -4940,8 +4940,8 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <translation>Zeigt statt der Regler die Polarität aller Eingänge und Mixe.</translation>
     </message>
     <message>
-        <source>Without</source>
-        <translation>Ohne</translation>
+        <source>Without EQ</source>
+        <translation>Ohne EQ</translation>
     </message>
     <message>
         <source>Dashed: the curve if this mix had no equaliser at all, to compare before and after.</source>

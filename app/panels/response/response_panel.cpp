@@ -87,7 +87,7 @@ QWidget* ResponsePanel::build_controls() {
                                 tr("Shows the polarity of every input and mix in place of the faders."));
     polarity->setCheckable(true);
     connect(polarity, &QToolButton::toggled, below_, [this](bool on) { below_->setCurrentIndex(on ? 1 : 0); });
-    compare_ = add_button(row, "compare", tr("Without"),
+    compare_ = add_button(row, "compare", tr("Without EQ"),
                           tr("Dashed: the curve if this mix had no equaliser at all, to compare before and after."));
     compare_->setCheckable(true);
     connect(compare_, &QToolButton::toggled, this, &ResponsePanel::compare);
