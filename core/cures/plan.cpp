@@ -13,7 +13,7 @@
 
 namespace howlmap::cures {
 namespace {
-constexpr std::size_t kMostCandidates = 12, kMostSteps = 4;
+constexpr std::size_t kMostCandidates = 12, kMostStepsInPlan = 4;
 constexpr std::size_t kMostSets = 320;         // weighed with the guard
 constexpr std::size_t kMostFinished = 3;       // sets that graphic cuts are solved on top of
 constexpr std::size_t kMostSetsScreened = 10;  // sets put before a few draws
@@ -47,7 +47,7 @@ double rough_cost(const Candidate& one, const TroubleWeights& weights) {
 /// All sets of up to four that do not exclude each other, cheapest first by trouble and movement alone.
 std::vector<Set> sets_of(const std::vector<const Candidate*>& parts, const TroubleWeights& weights) {
     std::vector<Set> all(1);
-    for (std::size_t first = 0, size = 1; size <= kMostSteps; ++size) {
+    for (std::size_t first = 0, size = 1; size <= kMostStepsInPlan; ++size) {
         const std::size_t last = all.size();
         for (std::size_t s = first; s < last; ++s)
             for (const Candidate* part : parts) {

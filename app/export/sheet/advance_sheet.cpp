@@ -10,6 +10,7 @@
 #include "app/export/sheet/mix_block.h"
 #include "app/export/sheet/sheet_text.h"
 #include "app/export/sheet/table_block.h"
+#include "app/settings/figures.h"
 #include "core/report/differences.h"
 #include "core/report/lists.h"
 #include "core/report/risks.h"
@@ -28,17 +29,15 @@ QString joined(const QStringList& parts) {
     return filled.join(QStringLiteral("  ·  "));
 }
 
-QString from(const std::string& text) { return QString::fromStdString(text); }
-
 /// Title, who plays where and when, and whom to call.
 void draw_head(Flow& flow, const Show& show) {
-    const QString title = show.title.empty() ? sheet_text("Untitled show") : from(show.title);
+    const QString title = show.title.empty() ? sheet_text("Untitled show") : qstr(show.title);
     flow.text(flow.take(flow.text_height(title, Type::title, flow.width())), title, Type::title);
-    flow.paragraph(joined({from(show.act), from(show.venue), from(show.date)}));
+    flow.paragraph(joined({qstr(show.act), qstr(show.venue), qstr(show.date)}));
     const Contact& c = show.contact;
-    const QString contact = joined({from(c.name), from(c.phone), from(c.email)});
+    const QString contact = joined({qstr(c.name), qstr(c.phone), qstr(c.email)});
     if (!contact.isEmpty()) flow.paragraph(sheet_text("Contact: %1").arg(contact));
-    if (!show.notes.empty()) flow.paragraph(from(show.notes));
+    if (!show.notes.empty()) flow.paragraph(qstr(show.notes));
 }
 
 void draw_plan(Flow& flow, const PlanBlock& plan) {
@@ -58,7 +57,7 @@ void draw_list(Flow& flow, const report::Table& table) {
     constexpr double kHeading = 30.0;
     const double whole = table_height(flow, table);
     if (whole + kHeading <= flow.body_height()) flow.need(whole + kHeading);
-    flow.heading(from(table.title));
+    flow.heading(qstr(table.title));
     draw_table(flow, table);
 }
 
@@ -92,9 +91,9 @@ void draw_ring_out(Flow& flow, const SheetContent& content) {
 void draw_sentences(Flow& flow, const QString& heading, const std::vector<std::string>& sentences) {
     double height = 0.0;  // a few sentences stay together
     for (const std::string& sentence : sentences)
-        height += flow.text_height(from(sentence), Type::body, flow.width()) + 4.0;
+        height += flow.text_height(qstr(sentence), Type::body, flow.width()) + 4.0;
     flow.heading(heading, height);
-    for (const std::string& sentence : sentences) flow.paragraph(from(sentence));
+    for (const std::string& sentence : sentences) flow.paragraph(qstr(sentence));
 }
 
 void draw_soundcheck(Flow& flow, const Show& show) {
@@ -148,7 +147,7 @@ int draw_pages(QPainter& painter, const Flow::Page& page, const SheetContent& co
 Flow::Page page_of(const Show& show, const SheetOptions& options, QSizeF size_pt) {
     Flow::Page page;
     page.size_pt = size_pt;
-    page.header = joined({show.title.empty() ? sheet_text("Untitled show") : from(show.title), from(show.date)});
+    page.header = joined({show.title.empty() ? sheet_text("Untitled show") : qstr(show.title), qstr(show.date)});
     page.version = sheet_text("version of %1").arg(options.made.toString(Qt::ISODate));
     return page;
 }
@@ -183,7 +182,7 @@ QByteArray sheet_pdf(const SheetContent& content, const SheetOptions& options, c
     writer.setResolution(kSheetDpi);
     writer.setPageSize(QPageSize(options.paper));
     writer.setPageMargins({});
-    writer.setTitle(from(content.show.title));
+    writer.setTitle(qstr(content.show.title));
     writer.setCreator(QStringLiteral("Howlmap"));
     QPainter painter(&writer);
     const double scale = kSheetDpi / kPointsPerInch;

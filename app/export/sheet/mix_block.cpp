@@ -2,17 +2,16 @@
 #include "app/export/sheet/mix_block.h"
 
 #include "app/export/sheet/sheet_text.h"
+#include "app/settings/figures.h"
 #include "core/report/words.h"
 
 namespace howlmap::app {
 namespace {
 
-QString from(const std::string& text) { return QString::fromStdString(text); }
-
 QString head_line(const report::MixSheet& sheet) {
-    QString line = sheet_text("Mix %1  %2").arg(sheet.mix->number).arg(from(report::name_of(*sheet.mix)));
-    if (!sheet.who.empty()) line += sheet_text("  -  for %1").arg(from(report::listed(sheet.who)));
-    if (!sheet.outlets.empty()) line += sheet_text("  -  on %1").arg(from(report::listed(sheet.outlets)));
+    QString line = sheet_text("Mix %1  %2").arg(sheet.mix->number).arg(qstr(report::name_of(*sheet.mix)));
+    if (!sheet.who.empty()) line += sheet_text("  -  for %1").arg(qstr(report::listed(sheet.who)));
+    if (!sheet.outlets.empty()) line += sheet_text("  -  on %1").arg(qstr(report::listed(sheet.outlets)));
     return line;
 }
 
@@ -22,10 +21,10 @@ QString sends_line(const report::MixSheet& sheet) {
     std::string amount;
     for (const report::SendLine& send : sheet.sends) {
         const QString entry = sheet_text("%1 %2 (ch %3)")
-                                  .arg(from(send.input), from(report::level_words(send.level_db)))
+                                  .arg(qstr(send.input), qstr(report::level_words(send.level_db)))
                                   .arg(send.channel);
         if (send.amount != amount) {
-            groups.append(QStringLiteral("%1: %2").arg(from(send.amount), entry));
+            groups.append(QStringLiteral("%1: %2").arg(qstr(send.amount), entry));
             amount = send.amount;
         } else {
             groups.last() += QStringLiteral(", ") + entry;
@@ -36,7 +35,7 @@ QString sends_line(const report::MixSheet& sheet) {
 
 QString settings_line(const report::MixSheet& sheet) {
     QStringList parts;
-    for (const std::string& setting : sheet.settings) parts.append(from(setting));
+    for (const std::string& setting : sheet.settings) parts.append(qstr(setting));
     return parts.isEmpty() ? sheet_text("polarity normal, no high-pass, no notches") : parts.join(QStringLiteral("; "));
 }
 

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 
 #include "app/panels/inputs/inputs_model.h"
+#include "app/settings/figures.h"
 #include "core/report/words.h"
 #include "core/show/find.h"
 
@@ -10,7 +11,6 @@ namespace howlmap::app {
 namespace {
 
 QString input_text(const char* text) { return QCoreApplication::translate("Inputs", text); }
-QString from(const std::string& text) { return QString::fromStdString(text); }
 QString yes_no(bool value) { return value ? input_text("yes") : QString(); }
 
 QString read_flag(const QString& text, bool& flag) {
@@ -62,7 +62,7 @@ QString read_player(const Show& show, const QString& text, std::string& performe
 /// The kinds of transducer that a cell can turn an input into; anything else is what the inspector is for.
 QString read_transducer(const QString& text, Input& input) {
     const QString word = text.trimmed().toLower();
-    if (from(report::transducer_words(input)).toLower() == word) return {};
+    if (qstr(report::transducer_words(input)).toLower() == word) return {};
     if (word == input_text("line")) {
         input.transducer = Line{};
         return {};
@@ -78,8 +78,8 @@ QString read_transducer(const QString& text, Input& input) {
         microphone.cupped = false;
         Input candidate = input;
         candidate.transducer = microphone;
-        if (word != from(report::transducer_words(candidate)).toLower() &&
-            word != from(report::pattern_words(pattern)).toLower())
+        if (word != qstr(report::transducer_words(candidate)).toLower() &&
+            word != qstr(report::pattern_words(pattern)).toLower())
             continue;
         input.transducer = microphone;
         return {};
@@ -94,15 +94,15 @@ QString input_cell(const Show& show, const Input& input, InputsModel::Column col
         case InputsModel::channel:
             return QString::number(input.channel);
         case InputsModel::name:
-            return from(input.name);
+            return qstr(input.name);
         case InputsModel::transducer:
-            return from(report::transducer_words(input));
+            return qstr(report::transducer_words(input));
         case InputsModel::player: {
             const Performer* player = find_by_id(show.performers, input.performer);
-            return player ? from(report::name_of(*player)) : QString();
+            return player ? qstr(report::name_of(*player)) : QString();
         }
         case InputsModel::stand:
-            return from(input.stand);
+            return qstr(input.stand);
         case InputsModel::phantom:
             return yes_no(input.phantom);
         case InputsModel::di:
@@ -110,7 +110,7 @@ QString input_cell(const Show& show, const Input& input, InputsModel::Column col
         case InputsModel::polarity:
             return input.polarity == Polarity::inverted ? input_text("inverted") : input_text("normal");
         case InputsModel::notes:
-            return from(input.notes);
+            return qstr(input.notes);
         case InputsModel::column_count:
             break;
     }
