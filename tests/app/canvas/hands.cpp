@@ -3,12 +3,14 @@
 
 #include <QAbstractItemView>
 #include <QCheckBox>
+#include <QClipboard>
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QDockWidget>
 #include <QFileDialog>
 #include <QLineEdit>
 #include <QListView>
+#include <QMessageBox>
 #include <QMimeData>
 #include <QPlainTextEdit>
 #include <QPushButton>
@@ -278,16 +280,22 @@ void Hands::with_file_name(const std::function<void()>& what, const QString& nam
     if (failed()) return;
     int looked = 0;
     bool typed_name = false;
+    QString told;
     QTimer wait;
     QObject::connect(&wait, &QTimer::timeout, [&] {
+        if (auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget())) {
+            told = box->text() + u' ' + box->informativeText();
+            return box->reject();
+        }
         auto* dialog = qobject_cast<QFileDialog*>(QApplication::activeModalWidget());
         if (!dialog) return;
         if (++looked > 100) return dialog->reject();  // it does not take the name: no waiting for ever
         auto* edit = dialog->findChild<QLineEdit*>(QStringLiteral("fileNameEdit"));
-        if (!typed_name) {
-            QTest::keyClick(edit, Qt::Key_A, Qt::ControlModifier);
-            QTest::keyClicks(edit, name);
-            typed_name = true;
+        if (!std::exchange(typed_name, true)) {
+            // Pasted: the dialog completes what is typed while it is typed, sooner or later.
+            QApplication::clipboard()->setText(name);
+            QTest::keySequence(edit, QKeySequence::SelectAll);
+            QTest::keySequence(edit, QKeySequence::Paste);
         }
         // The first click only closes the list of names that fit.
         const auto* box = dialog->findChild<QDialogButtonBox*>();
@@ -298,6 +306,7 @@ void Hands::with_file_name(const std::function<void()>& what, const QString& nam
     wait.start(20);
     what();
     QVERIFY(typed_name);
+    QVERIFY2(told.isEmpty(), qPrintable(told));
 }
 
 }  // namespace howlmap::app
