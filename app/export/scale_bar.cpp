@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/export/scale_bar.h"
-#include "core/units/lengths.h"
 
 #include <QCoreApplication>
 #include <array>
+
+#include "core/units/lengths.h"
 
 namespace howlmap::app {
 namespace {

@@ -39,6 +39,12 @@ void DockLayout::add(const PanelEntry& entry, const Workspace& workspace) {
     QWidget* panel = entry.make(workspace, dock);
     panel->setAccessibleName(title);
     dock->setWidget(panel);
+    // A dock behind another's tab counts as visible and only lies off the window. Its panel is hidden, so that it rests
+    // and Tab passes it by; its place keeps the size.
+    QSizePolicy policy = panel->sizePolicy();
+    policy.setRetainSizeWhenHidden(true);
+    panel->setSizePolicy(policy);
+    connect(dock, &QDockWidget::visibilityChanged, panel, &QWidget::setVisible);
     explain(dock->toggleViewAction(), hint);
     docks_.append(dock);
 
@@ -104,6 +110,7 @@ void DockLayout::bring_up(const QString& id) {
     if (!found) return;
     found->show();
     found->raise();
+    found->widget()->show();  // a hidden one takes no focus
     found->widget()->setFocus(Qt::ShortcutFocusReason);
 }
 

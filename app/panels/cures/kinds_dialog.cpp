@@ -19,11 +19,11 @@ KindsDialog::KindsDialog(QWidget* parent) : QDialog(parent) {
         tr("Take away what cannot be had here, say in-ears that nobody owns. Trouble is what a cure costs you besides "
            "tone: 1 is as bad as 1 dB of tone. The ranking and the plan follow."));
     words->setWordWrap(true);
-    auto* buttons =
-        new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel | QDialogButtonBox::RestoreDefaults);
     auto* column = new QVBoxLayout(this);
     column->addWidget(words);
     column->addWidget(build_rows());
+    auto* buttons =
+        new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel | QDialogButtonBox::RestoreDefaults, this);
     column->addWidget(buttons);
     connect(buttons, &QDialogButtonBox::accepted, this, &KindsDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &KindsDialog::reject);
@@ -33,7 +33,7 @@ KindsDialog::KindsDialog(QWidget* parent) : QDialog(parent) {
 }
 
 QWidget* KindsDialog::build_rows() {
-    auto* box = new QWidget;
+    auto* box = new QWidget(this);  // a child from the start: Tab goes in the order of making
     auto* grid = new QGridLayout(box);
     grid->setContentsMargins(0, 0, 0, 0);
     grid->addWidget(new QLabel(tr("Trouble")), 0, 1);
@@ -44,7 +44,8 @@ QWidget* KindsDialog::build_rows() {
 
 void KindsDialog::add_row(QGridLayout& grid, CureKind kind) {
     const QString name = kind_text(kind);
-    const Row row{kind, new QCheckBox(name), new QDoubleSpinBox};
+    QWidget* box = grid.parentWidget();
+    const Row row{kind, new QCheckBox(name, box), new QDoubleSpinBox(box)};
     row.offered->setObjectName(QStringLiteral("offer_") + QLatin1StringView(to_string(kind)));
     row.trouble->setObjectName(QStringLiteral("trouble_") + QLatin1StringView(to_string(kind)));
     row.trouble->setRange(0.0, CureChoices::kMostTrouble);

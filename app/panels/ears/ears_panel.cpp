@@ -100,17 +100,20 @@ EarsPanel::EarsPanel(const Workspace& workspace, QWidget* parent)
     connect(&workspace_.analysis, &AnalysisService::updated, this, &EarsPanel::show_figures);
     connect(players_model_, &PlayersModel::refused, this, [this](const QString& why) { workspace_.say(why); });
     connect(&workspace_.document, &Document::replaced, this, &EarsPanel::show_figures);
-    connect(&workspace_.document, &Document::changed, this,
-            [this] { players_model_->show_result(workspace_.document.show(), workspace_.analysis.result()); });
+    connect(&workspace_.document, &Document::changed, this, [this] {
+        if (isVisible()) players_model_->show_result(workspace_.document.show(), workspace_.analysis.result());
+    });
     connect(players_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this](const QModelIndex& row) {
         if (players_->hasFocus()) workspace_.selection.set({players_model_->id_at(row.row())});
         show_figures();
     });
-    connect(&workspace_.selection, &Selection::changed, this, [this] {
-        const int row = players_model_->row_of(workspace_.selection.ids().value(0));
-        if (row >= 0) players_->setCurrentIndex(players_model_->index(row, 0));
-    });
+    connect(&workspace_.selection, &Selection::changed, this, &EarsPanel::mark_selected);
+}
+
+void EarsPanel::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
     show_figures();
+    mark_selected();
 }
 
 QWidget* EarsPanel::build_left() {
@@ -227,7 +230,13 @@ std::string EarsPanel::marked_player() const {
     return players_model_->id_at(players_->currentIndex().row()).toStdString();
 }
 
+void EarsPanel::mark_selected() {
+    const int row = players_model_->row_of(workspace_.selection.ids().value(0));
+    if (row >= 0) players_->setCurrentIndex(players_model_->index(row, 0));
+}
+
 void EarsPanel::show_figures() {
+    if (!isVisible()) return;
     const Show& show = workspace_.document.show();
     const auto result = workspace_.analysis.result();
     players_model_->show_result(show, result);

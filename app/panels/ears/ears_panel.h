@@ -41,6 +41,9 @@ class EarsPanel : public QWidget {
     void tell_spiral();
     void apply_found();  ///< the last solution
 
+  protected:
+    void showEvent(QShowEvent* event) override;
+
   private:
     QWidget* build_left();
     QWidget* build_wish();
@@ -50,6 +53,7 @@ class EarsPanel : public QWidget {
     QWidget* build_answer();
     QPushButton* button(const char* name, const QString& text, const QString& tip, void (EarsPanel::*slot)());
     void show_figures();
+    void mark_selected();
     std::string marked_player() const;
     void solve(std::vector<Wish> wishes);
     void tell(const QString& words);

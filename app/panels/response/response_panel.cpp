@@ -33,12 +33,12 @@ namespace howlmap::app {
 ResponsePanel::ResponsePanel(const Workspace& workspace, QWidget* parent)
     : QWidget(parent),
       work_(workspace),
-      plot_(new ResponsePlot),
-      faders_(new FaderBank),
+      plot_(new ResponsePlot(this)),
+      faders_(new FaderBank(this)),
       handles_(new FilterHandles(workspace.document, *plot_)),
-      below_(new QStackedWidget),
-      mixes_(new QComboBox),
-      reading_(new QLabel) {
+      below_(new QStackedWidget(this)),
+      mixes_(new QComboBox(this)),
+      reading_(new QLabel(this)) {
     reading_->setFont(tabular(font()));
     reading_->setObjectName(QStringLiteral("reading"));
     reading_->setMinimumWidth(fontMetrics().horizontalAdvance(QStringLiteral("12.5 kHz   G#8 +50 c   -12.5 dB  ")));
@@ -59,7 +59,7 @@ ResponsePanel::ResponsePanel(const Workspace& workspace, QWidget* parent)
 }
 
 QToolButton* ResponsePanel::add_button(QWidget* row, const char* name, const QString& text, const QString& sentence) {
-    auto* button = new QToolButton;
+    auto* button = new QToolButton(row);
     button->setObjectName(QString::fromLatin1(name));
     button->setText(text);
     button->setAccessibleName(text);
@@ -71,11 +71,11 @@ QToolButton* ResponsePanel::add_button(QWidget* row, const char* name, const QSt
 }
 
 QWidget* ResponsePanel::build_controls() {
-    auto* row = new QWidget;
+    auto* row = new QWidget(this);
     auto* line = new QHBoxLayout(row);
     line->setContentsMargins(6, 2, 6, 2);
     line->setSpacing(4);
-    line->addWidget(new CurveChoice(work_));
+    line->addWidget(new CurveChoice(work_, row));
     line->addWidget(reading_);
     line->addStretch(1);
     mixes_->setObjectName(QStringLiteral("mix_choice"));

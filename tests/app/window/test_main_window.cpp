@@ -97,6 +97,17 @@ class TestMainWindow : public QObject {
             QVERIFY2(!HelpViewer::address(id).isEmpty(), entry.id);
         }
     }
+    void panelsBehindOthersRest() {
+        MainWindow window;
+        window.show();
+        QVERIFY(QTest::qWaitForWindowExposed(&window));
+        const auto widget = [&](const char* id) { return window.docks().dock(QLatin1StringView(id))->widget(); };
+        window.docks().bring_up(QStringLiteral("inputs"));
+        QTRY_VERIFY(widget("inputs")->isVisible() && !widget("mixes")->isVisible());
+        window.docks().bring_up(QStringLiteral("mixes"));
+        QTRY_VERIFY(widget("mixes")->isVisible() && !widget("inputs")->isVisible());
+        QVERIFY(widget("mixes") == window.focusWidget() || widget("mixes")->isAncestorOf(window.focusWidget()));
+    }
     void theFirstStartOpensTheFolkBandAsACopy() {
         MainWindow window;
         window.start({});
