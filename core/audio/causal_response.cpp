@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/audio/causal_response.h"
 
-#include "core/audio/turn.h"
-
 #include <algorithm>
 #include <cmath>
 #include <kissfft/kissfft.hh>
 #include <numbers>
+
+#include "core/audio/turn.h"
 
 namespace howlmap {
 namespace {

@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/audio/voices.h"
 
-#include "core/audio/turn.h"
-
 #include <algorithm>
 #include <cmath>
 #include <numbers>
 #include <random>
 #include <utility>
 
+#include "core/audio/turn.h"
 #include "core/units/level.h"
 
 namespace howlmap {

@@ -161,6 +161,32 @@ class BlocksAgainstExact : public QObject {
         show.stage.room = Room{400.0, 0.35, {}};
         compare_draws(show, 4);
     }
+    void draws_that_a_forecast_shortens() {
+        Show show = small_band();
+        show.stage.room = Room{400.0, 0.35, {}};
+        constexpr int kDraws = 300;  // the forecast learns from the first 32
+        const auto together = drawn_margins(show, kDraws);
+        const BlockModel blocks(show, Purpose::draws);
+        BlockScan scan(blocks);
+        for (int d = 0; d < kDraws; ++d) {
+            const auto alone = scan.margin(static_cast<std::uint64_t>(d));
+            const auto& forecast = together[static_cast<std::size_t>(d)];
+            QCOMPARE(forecast.has_value(), alone.has_value());
+            QVERIFY2(std::abs(forecast->margin_db - alone->margin_db) < 0.01, qPrintable(QString("draw %1").arg(d)));
+        }
+    }
+    void weak_loops_are_no_different() {
+        Show show = small_band();
+        show.stage.room = Room{400.0, 0.35, {}};
+        constexpr int kDraws = 60;
+        const auto before = drawn_margins(show, kDraws);
+        for (Mix& mix : show.mixes)
+            for (Send& send : mix.sends) send.level_db -= 50.0;
+        const auto after = drawn_margins(show, kDraws);
+        for (std::size_t d = 0; d < kDraws; ++d)
+            QVERIFY2(before[d] && after[d] && std::abs(after[d]->margin_db - before[d]->margin_db - 50.0) < 0.02,
+                     qPrintable(QString("draw %1").arg(d)));
+    }
     void draws_of_other_directivities() {
         Show show = small_band();
         show.loudspeakers[0].directivity = CapOnSphere{0.2, 0.12, {}};

@@ -64,6 +64,7 @@ std::vector<double> BlockScan::peaks(std::uint64_t draw) {
     bounds_.order(placement_, wiring_, nullptr, intervals_);
     std::vector<double> peaks(bounds_.size());
     for (const IntervalBounds::Entry& interval : intervals_) {
+        if (interval.rough <= 0.0) continue;
         quick_.balance(bounds_.balance(interval.interval));
         int latest = -1;
         for (std::size_t b = interval.first; b < interval.last; ++b) {
@@ -71,14 +72,15 @@ std::vector<double> BlockScan::peaks(std::uint64_t draw) {
             if (part < 0 || part == latest) continue;
             latest = part;
             peaks[interval.interval] =
-                std::max(peaks[interval.interval], largest_in(static_cast<std::size_t>(part)) / interval.rough);
+                std::max(peaks[interval.interval], largest_in(static_cast<std::size_t>(part), interval.rough));
         }
     }
     return peaks;
 }
 
-double BlockScan::largest_in(std::size_t part) {
-    quick_.enter(shared_->survey().grid.blocks[part], shared_->survey_chains().at(part), 1.0, true);
+/// In units of `rough`: single precision would lose the squares of faint loops.
+double BlockScan::largest_in(std::size_t part, double rough) {
+    quick_.enter(shared_->survey().grid.blocks[part], shared_->survey_chains().at(part), rough, true);
     quick_.may_reach(0.0);  // as tight as can be
     double most = 0.0;
     for (std::size_t i = 0; i < kBlockPoints; ++i) most = std::max(most, quick_.bound(i));

@@ -36,7 +36,7 @@ class BlockScan {
         double bound;
     };
     void enter(std::uint64_t draw);
-    double largest_in(std::size_t part);
+    double largest_in(std::size_t part, double rough);
     void visit(const IntervalBounds::Entry& interval);
     void survey(std::size_t part);
     bool fill_spectrum(const Block& block, const ChainValues& chains, int depth);
