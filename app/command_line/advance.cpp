@@ -9,6 +9,7 @@
 #include "app/export/sheet/advance_sheet.h"
 #include "app/export/sheet/sheet_plan.h"
 #include "core/report/lists.h"
+#include "core/units/translate.h"
 
 namespace howlmap::app {
 namespace {
@@ -81,7 +82,8 @@ Status write_lists(const SheetContent& content, const QString& folder, Console& 
             cli_text(QT_TRANSLATE_NOOP("command_line", "%1: the folder cannot be made")).arg(folder),
             Status::not_written);
     const QDir dir(folder);
-    for (const auto& [name, table] : report::all_lists(content.show, content.result.tolerance, content.result.rings)) {
+    const PointsInFigures for_machines;
+    for (const auto& [name, table] : report::all_lists(content.show, content.ring_out)) {
         const Status status = write_output(dir.filePath(QString::fromStdString(name)), report::to_csv(table), console);
         if (status != Status::done) return status;
     }
@@ -114,7 +116,7 @@ Status run(const Arguments& arguments, Console& console) {
     if (!show) return Status::refused;
     SheetOptions sheet;
     if (const auto refused = read_options(arguments, sheet, console)) return *refused;
-    const SheetContent content{*show, *analyse(*show)};
+    const SheetContent content = sheet_content(*show, *analyse(*show));
     if (arguments.has("output")) {
         const auto look = plan_look(content, arguments, console);
         if (!look) return Status::refused;

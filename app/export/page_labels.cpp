@@ -13,10 +13,11 @@ constexpr std::array kReaches = {3.0, 12.0, 24.0, 40.0, 60.0, 84.0, 112.0, 144.0
 constexpr int kBearings = 24;
 constexpr double kLeaderFrom = 10.0;  ///< names further away are tied to their objects by a line
 constexpr double kApart = 1.5;        ///< between two names
+constexpr double kSpace = 7.0;        ///< names on one line closer than this read as one
 constexpr int kSweeps = 12;
 // Costs, in lengths of way that a name would rather go. They only rank; what must not be outweighs what is not nice.
 constexpr double kOutside = 1e5, kCovers = 1e4, kPerCovered = 10.0, kPerEdge = 2.5, kLeader = 12.0,
-                 kLeaderCrosses = 60.0, kDoubtful = 40.0, kSlanted = 3.0;
+                 kLeaderCrosses = 60.0, kReadAsOne = 14.0, kDoubtful = 40.0, kSlanted = 3.0;
 
 double area(const QRectF& rect) { return rect.width() * rect.height(); }
 
@@ -97,6 +98,7 @@ class Search {
     static double clash(const Candidate& a, const Candidate& b) {
         const QRectF both = a.rect.adjusted(-kApart, -kApart, kApart, kApart) & b.rect;
         double cost = both.isEmpty() ? 0.0 : kCovers + kPerCovered * area(both);
+        if (a.rect.adjusted(-kSpace, 0.0, kSpace, 0.0).intersects(b.rect)) cost += kReadAsOne;
         if (!a.leader.isNull() && length_inside(a.leader, b.rect) > 0.0) cost += kLeaderCrosses;
         if (!b.leader.isNull() && length_inside(b.leader, a.rect) > 0.0) cost += kLeaderCrosses;
         if (!a.leader.isNull() && !b.leader.isNull() &&

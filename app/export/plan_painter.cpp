@@ -53,18 +53,27 @@ bool PlanPainter::upright() const { return extent_.height() > extent_.width() * 
 double PlanPainter::scale_for(QSizeF area_px) const {
     const QRectF room = plan_room(QRectF(QPointF(), area_px), drawing_);
     for (const double scale : kScales) {
-        const double ppm = pixels_per_metre(scale);
-        if (extent_.width() * ppm + 2 * kWordsPx <= room.width() &&
-            extent_.height() * ppm + 2 * kWordsPx <= room.height())
-            return scale;
+        const QSizeF needed = drawn(pixels_per_metre(scale)).size() * pixels_per_metre(scale);
+        if (needed.width() <= room.width() && needed.height() <= room.height()) return scale;
     }
     return kScales.back();
 }
 
 double PlanPainter::height_for(QSizeF area_px) const {
-    const double plan = extent_.height() * pixels_per_metre(scale_for(area_px)) + 2 * kWordsPx;
+    const double ppm = pixels_per_metre(scale_for(area_px)), plan = drawn(ppm).height() * ppm;
     const double around = area_px.height() - plan_room(QRectF(QPointF(), area_px), drawing_).height();
     return std::min(area_px.height(), plan + around);
+}
+
+QRectF PlanPainter::drawn(double pixels_per_metre) const {
+    PlanStyle style = page_style();
+    style.px = 1.0 / pixels_per_metre;
+    const double words = kWordsPx * style.px;
+    QRectF area = extent_.adjusted(-words, -words, words, words);
+    const QRectF near = area.adjusted(-words, -words, words, words);  // a wall further away belongs to the room
+    for (const QRectF& box : stage_word_boxes(show_, style))
+        if (near.contains(box)) area |= box;
+    return area;
 }
 
 PlanStyle PlanPainter::page_style() const { return {drawing_.ink, 1.0, drawing_.font, show_.display.units}; }
@@ -95,12 +104,12 @@ void PlanPainter::paint_plan(QPainter& painter, const QRectF& room, double pixel
     painter.save();
     painter.translate(room.center());
     painter.scale(pixels_per_metre, pixels_per_metre);
-    painter.translate(-extent_.center());
+    const QRectF area = drawn(pixels_per_metre);
+    painter.translate(-area.center());
     PlanStyle style = page_style();
     style.px = 1.0 / pixels_per_metre;
     paint_stage_floor(painter, show_, style);
-    const double over = kWordsPx * style.px;
-    if (drawing_.grid) paint_grid(painter, extent_.adjusted(-over, -over, over, over), style);
+    if (drawing_.grid) paint_grid(painter, area, style);
     if (drawing_.map) paint_map(painter, *drawing_.map, style, drawing_.map_opacity);
     paint_stage_edge(painter, show_, style);
     paint_stage_words(painter, show_, style);
@@ -127,7 +136,7 @@ void PlanPainter::paint_labels(QPainter& painter, const PlanStyle& style, QSizeF
     std::vector<const ObjectLook*> looks;
     for (const ObjectLook& look : looks_) looks.push_back(&look);
     QRectF page(QPointF(), room_px * style.px);
-    page.moveCenter(extent_.center());
+    page.moveCenter(drawn(1.0 / style.px).center());
     paint_names(painter, looks, names_on_page(show_, looks, style, page), style);
 }
 
@@ -136,8 +145,12 @@ void PlanPainter::paint_foot(QPainter& painter, const QRectF& page, double scale
     const double ppm = pixels_per_metre(scale), bottom = page.bottom() - 4.0;
     paint_scale_bar(painter, {page.left() + 2.0, bottom}, ppm, style);
     const double after_bar = page.left() + 2.0 + scale_bar_length(ppm, style.units) * ppm + 18.0;
-    draw_text(painter, {after_bar, bottom - 6.0}, QStringLiteral("1 : %1").arg(scale), style, kTextPx, style.ink.ink,
-              Anchor::left);
+    PlanStyle plan = style;
+    plan.px = 1.0 / ppm;
+    QString words = QStringLiteral("1 : %1").arg(scale);
+    if (drawing_.grid)
+        words += QCoreApplication::translate("Plan", ", grid %1").arg(unit_length_text(grid_step(plan), style.units));
+    draw_text(painter, {after_bar, bottom - 6.0}, words, style, kTextPx, style.ink.ink, Anchor::left);
     if (!drawing_.map) return;
     paint_legend(painter, {page.right() - kLegendSize.width() - 2.0, page.bottom() - kLegendSize.height() - 2.0},
                  *drawing_.map, style);

@@ -48,6 +48,8 @@ class PlanPainter {
     void paint_loops(QPainter& painter, const PlanStyle& style) const;
     void paint_labels(QPainter& painter, const PlanStyle& style, QSizeF room_px) const;
     PlanStyle page_style() const;
+    /// What is drawn at this scale: the objects with room for words around them, and the walls near by. Page, metres.
+    QRectF drawn(double pixels_per_metre) const;
 
     const Show& show_;
     PlanDrawing drawing_;

@@ -3,6 +3,10 @@
 
 #include <QCoreApplication>
 #include <array>
+#include <cmath>
+
+#include "app/settings/figures.h"
+#include "core/units/lengths.h"
 
 #include "core/units/lengths.h"
 
@@ -13,13 +17,14 @@ constexpr double kTickPx = 6.0;
 constexpr double kBarTextPx = 12.0;
 constexpr std::array kSteps = {0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 200.0};
 
-QString length_words(double metres, Units units) {
+}  // namespace
+
+QString unit_length_text(double metres, Units units) {
     const double value = units == Units::metric ? metres : metres / kMetresPerFoot;
-    const QString digits = QString::number(value, 'g', 3);
+    const QString digits = short_text(std::round(value * 100.0) / 100.0);
     return units == Units::metric ? QCoreApplication::translate("Plan", "%1 m").arg(digits)
                                   : QCoreApplication::translate("Plan", "%1 ft").arg(digits);
 }
-}  // namespace
 
 double scale_bar_length(double pixels_per_metre, Units units) {
     const double unit = units == Units::metric ? 1.0 : kMetresPerFoot;
@@ -37,8 +42,8 @@ void paint_scale_bar(QPainter& painter, QPointF lower_left, double pixels_per_me
     for (const double part : {0.0, 0.5, 1.0})
         painter.drawLine(lower_left + QPointF(width * part, 0.0),
                          lower_left + QPointF(width * part, part == 0.5 ? -kTickPx / 2 : -kTickPx));
-    draw_text(painter, lower_left + QPointF(width / 2, -kTickPx - kBarTextPx * 0.7), length_words(metres, style.units),
-              style, kBarTextPx, style.ink.ink);
+    draw_text(painter, lower_left + QPointF(width / 2, -kTickPx - kBarTextPx * 0.7),
+              unit_length_text(metres, style.units), style, kBarTextPx, style.ink.ink);
     painter.restore();
 }
 

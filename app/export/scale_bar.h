@@ -11,4 +11,7 @@ void paint_scale_bar(QPainter& painter, QPointF lower_left, double pixels_per_me
 /// Height of the bar with its text, in pixels.
 inline constexpr double kScaleBarHeight = 26.0;
 
+/// "0.5 m", "2 ft": a length that is round in its unit.
+QString unit_length_text(double metres, Units units);
+
 }  // namespace howlmap::app

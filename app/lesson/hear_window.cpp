@@ -150,7 +150,7 @@ void HearWindow::write(const QString& path) {
                               : result->dominant_hz && result->growth_db_per_s
                                   ? tr("Written. Strongest at %1, %2 dB a second.")
                                         .arg(hz_text(*result->dominant_hz))
-                                        .arg(*result->growth_db_per_s, 0, 'f', 1)
+                                        .arg(decimal_text(*result->growth_db_per_s, 1))
                                   : tr("Written.");
         return [this, words] {
             set_writing(false);

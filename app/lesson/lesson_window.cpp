@@ -182,7 +182,7 @@ void LessonWindow::refresh() {
     ring_->setText(
         f.ring_hz ? tr("First ring %1, %2").arg(hz_text(*f.ring_hz), QString::fromStdString(note_of(*f.ring_hz).name))
                   : QString());
-    cost_->setText(tr("Tone cost %1 dB").arg(f.tone_cost_db, 0, 'f', 1));
+    cost_->setText(tr("Tone cost %1 dB").arg(decimal_text(f.tone_cost_db, 1)));
     clock_->set_wavelength(f.speed / f.hz);
     const bool same_pair = sent_ && state_->lesson() < 0 && input_of(*sent_).id == input_of(state_->bench()).id &&
                            sent_->loudspeaker == state_->bench().loudspeaker;

@@ -10,6 +10,7 @@
 #include "app/export/risk_scale.h"
 #include "app/lesson/lesson_state.h"
 #include "app/lesson/wave_clock.h"
+#include "app/settings/figures.h"
 #include "app/settings/theme.h"
 
 namespace howlmap::app {
@@ -51,8 +52,9 @@ PhasorView::PhasorView(LessonState& state, WaveClock& clock, QWidget* parent)
     connect(&state_, &LessonState::changed, this, [this] {
         const LessonFigures& f = state_.figures();
         setAccessibleDescription(
-            f.loop_gain_db ? tr("%1 dB, %2 turns out of step").arg(*f.loop_gain_db, 0, 'f', 1).arg(f.misfit, 0, 'f', 2)
-                           : tr("No loop"));
+            f.loop_gain_db
+                ? tr("%1 dB, %2 turns out of step").arg(decimal_text(*f.loop_gain_db, 1)).arg(decimal_text(f.misfit, 2))
+                : tr("No loop"));
         update();
     });
     connect(&clock_, &WaveClock::ticked, this, qOverload<>(&QWidget::update));
@@ -85,10 +87,10 @@ void PhasorView::paint_arrows(QPainter& painter, const QRectF& box) const {
     painter.setFont(tabular(font()));
     painter.setPen(ink.ink);
     painter.drawText(box.adjusted(0, 8, 0, 0), Qt::AlignHCenter | Qt::AlignTop,
-                     f.loop_gain_db ? tr("A round gives back %1 dB").arg(*f.loop_gain_db, 0, 'f', 1)
+                     f.loop_gain_db ? tr("A round gives back %1 dB").arg(decimal_text(*f.loop_gain_db, 1))
                                     : tr("No loop: nothing comes back"));
     painter.drawText(box.adjusted(0, 0, 0, -6), Qt::AlignHCenter | Qt::AlignBottom,
-                     f.loop_gain_db ? tr("%1 turns out of step").arg(f.misfit, 0, 'f', 2) : QString());
+                     f.loop_gain_db ? tr("%1 turns out of step").arg(decimal_text(f.misfit, 2)) : QString());
     painter.setClipRect(box.adjusted(2, 1.4 * line, -2, -1.4 * line));
     painter.translate(area.center());
     painter.setBrush(Qt::NoBrush);

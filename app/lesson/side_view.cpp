@@ -12,6 +12,7 @@
 #include "app/export/length_text.h"
 #include "app/lesson/lesson_state.h"
 #include "app/lesson/wave_clock.h"
+#include "app/settings/figures.h"
 #include "app/settings/theme.h"
 
 namespace howlmap::app {
@@ -237,7 +238,7 @@ void SideView::paint_count(QPainter& painter) const {
     painter.setFont(figure_font(font()));
     painter.setPen(ink.ink);
     const QRectF box = QRectF(rect()).adjusted(18, 12, -18, -12);
-    painter.drawText(box, Qt::AlignLeft | Qt::AlignTop, tr("%1 waves").arg(f.whole_waves, 0, 'f', 2));
+    painter.drawText(box, Qt::AlignLeft | Qt::AlignTop, tr("%1 waves").arg(decimal_text(f.whole_waves, 2)));
     const double line = QFontMetricsF(painter.font()).height();
     painter.setFont(tabular(font()));
     painter.setPen(ink.soft);
@@ -273,8 +274,8 @@ void SideView::paint_grips(QPainter& painter) const {
 }
 
 QString SideView::chain_text(Held what) const {
-    if (what == Held::level) return tr("Level %1 dB").arg(state_.value(Knob::level), 0, 'f', 1);
-    if (what == Held::latency) return tr("Latency %1 ms").arg(state_.value(Knob::latency), 0, 'f', 1);
+    if (what == Held::level) return tr("Level %1 dB").arg(decimal_text(state_.value(Knob::level), 1));
+    if (what == Held::latency) return tr("Latency %1 ms").arg(decimal_text(state_.value(Knob::latency), 1));
     return state_.value(Knob::polarity) > 0.5 ? tr("Polarity turned") : tr("Polarity normal");
 }
 

@@ -27,6 +27,7 @@ void install(QTranslator* translator, const QLocale& locale, const QString& name
 }  // namespace
 
 void speak(const QLocale& locale) {
+    set_decimal_mark(locale.decimalPoint().at(0).toLatin1());
     // Should a language be asked for that is English or unknown, the texts of the source are it.
     if (locale.language() == QLocale::English || locale.language() == QLocale::C) return;
     auto* const application = QCoreApplication::instance();

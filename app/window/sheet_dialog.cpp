@@ -27,6 +27,7 @@
 #include "core/file/write.h"
 #include "core/report/differences.h"
 #include "core/report/lists.h"
+#include "core/units/translate.h"
 
 namespace howlmap::app {
 namespace {
@@ -232,8 +233,7 @@ void SheetDialog::fill_copy_menu() {
     const auto add = [&](const report::Table& table) {
         menu->addAction(qstr(table.title), this, [this, table] { copy_table(table); });
     };
-    for (const auto& [file, table] : report::all_lists(content_.show, content_.result.tolerance, content_.result.rings))
-        add(table);
+    for (const auto& [file, table] : report::all_lists(content_.show, content_.ring_out)) add(table);
     if (older_) add(report::differences_since(*older_, content_.show));
 }
 
@@ -241,7 +241,7 @@ bool SheetDialog::ready() const { return analysis_.result() && analysis_.fresh()
 
 void SheetDialog::take_figures() {
     content_.show = document_.show();
-    if (const auto result = analysis_.result()) content_.result = *result;
+    if (const auto result = analysis_.result()) content_ = sheet_content(document_.show(), *result);
     for (QPushButton* writer : writers_) writer->setEnabled(ready());
     message_->setText(ready() ? QString() : tr("What to count on is being worked out; the pages follow."));
     refresh();
@@ -307,7 +307,8 @@ void SheetDialog::save_lists() {
     const QString folder = questions.folder(this);
     if (folder.isEmpty()) return;
     Outcome outcome;
-    for (const auto& [file, table] : report::all_lists(content_.show, content_.result.tolerance, content_.result.rings))
+    const PointsInFigures for_machines;
+    for (const auto& [file, table] : report::all_lists(content_.show, content_.ring_out))
         if (outcome) outcome = write_file(QDir(folder).filePath(qstr(file)), report::to_csv(table));
     told(outcome, tr("Lists written to %1.").arg(folder));
 }

@@ -5,19 +5,10 @@
 #include <string>
 #include <vector>
 
-#include "core/loop/figures.h"
-#include "core/show/show.h"
+#include "core/analysis/analysis.h"
 #include "core/units/job.h"
 
 namespace howlmap {
-
-/// A band of the ring-out list with the loop that most likely makes it.
-struct RingOutBand {
-    double band_hz = 0.0;      ///< nominal third-octave value
-    double probability = 0.0;  ///< that it rings first, 0..1
-    double hz = 0.0;           ///< where in the band the loops are strongest
-    std::string input, loudspeaker, mix;
-};
 
 /// Bands by falling probability. Who: the ring of the drawing that lies in the band, or where none does the strongest
 /// pair at the band's strongest frequency. Absent only when the job was cancelled.

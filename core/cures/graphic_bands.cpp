@@ -6,7 +6,7 @@ namespace howlmap::cures {
 namespace {
 std::string band_words(int band) {
     const double hz = kNominalThirdOctaves[static_cast<std::size_t>(band)];
-    return hz < 1000.0 ? fmt::format("{:g} Hz", hz) : fmt::format("{:g} kHz", hz / 1000.0);
+    return hz < 1000.0 ? localised("{:g} Hz", hz) : localised("{:g} kHz", hz / 1000.0);
 }
 
 /// "Mix 1 (Ada): 1.6 kHz -3 dB, 2 kHz -1.5 dB. Mix 2 ..": the new settings of the faders that move.
@@ -21,7 +21,7 @@ std::string settings(const Situation& now, const BandCuts& cuts) {
             text += (text.empty() ? "" : "; ") + words("mix {} ({}): ", mix.number, name(mix));
         else
             text += ", ";
-        text += fmt::format("{} {:+g} dB", band_words(key.second), mix.graphic_eq.at(key.second));
+        text += localised("{} {:+g} dB", band_words(key.second), mix.graphic_eq.at(key.second));
         last = key.first;
     }
     return text;

@@ -54,7 +54,7 @@ std::string settings(const Show& before, const Show& after) {
                 text += (text.empty() ? "" : "; ") + words("mix {} ({}): ", mix.number, name(mix));
             else
                 text += ", ";
-            text += fmt::format("{} {:+g} dB", hz_words(mix.notches[i].hz), mix.notches[i].gain_db);
+            text += localised("{} {:+g} dB", hz_words(mix.notches[i].hz), mix.notches[i].gain_db);
         }
     }
     return text;

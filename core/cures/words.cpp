@@ -11,15 +11,15 @@ void join(std::string& all, const std::string& part) { all = all.empty() ? part 
 }  // namespace
 
 std::string length_words(double metres, Units units) {
-    if (units == Units::metric) return fmt::format("{:.2f} m", metres);
+    if (units == Units::metric) return localised("{:.2f} m", metres);
     const int inches = static_cast<int>(std::lround(metres / kMetresPerInch));
     if (inches < 12) return words("{} in", inches);
     return inches % 12 == 0 ? words("{} ft", inches / 12) : words("{} ft {} in", inches / 12, inches % 12);
 }
 
 std::string hz_words(double hz) {
-    if (hz < 999.5) return fmt::format("{:.0f} Hz", hz);
-    return hz < 9995.0 ? fmt::format("{:.2f} kHz", hz / 1000.0) : fmt::format("{:.1f} kHz", hz / 1000.0);
+    if (hz < 999.5) return localised("{:.0f} Hz", hz);
+    return hz < 9995.0 ? localised("{:.2f} kHz", hz / 1000.0) : localised("{:.1f} kHz", hz / 1000.0);
 }
 
 std::string shift_words(Vec3 from, Vec3 to, Units units) {

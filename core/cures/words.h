@@ -1,20 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How cures speak: lengths in the units of the show, directions as players say them.
 #pragma once
-#include <fmt/format.h>
-
 #include <string>
-#include <utility>
 
 #include "core/show/show.h"
-#include "core/units/translate.h"
+#include "core/units/localised.h"
 
 namespace howlmap::cures {
 
 /// A sentence in the user's language with {} filled in.
 template <class... Args>
-std::string words(const char* english, Args&&... args) {
-    return fmt::format(fmt::runtime(translate("cures", english)), std::forward<Args>(args)...);
+std::string words(const char* english, const Args&... args) {
+    return localised(translate("cures", english), args...);
 }
 
 /// The name of an item, its id where it has none.

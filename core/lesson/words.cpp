@@ -1,21 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/lesson/words.h"
 
-#include <fmt/format.h>
-
 #include <cmath>
 
 #include "core/report/words.h"
 #include "core/units/lengths.h"
+#include "core/units/localised.h"
 #include "core/units/notes.h"
-#include "core/units/translate.h"
 
 namespace howlmap {
 namespace {
 
 template <class... Args>
-std::string said(const char* english, Args&&... args) {
-    return fmt::format(fmt::runtime(translate("lesson", english)), std::forward<Args>(args)...);
+std::string said(const char* english, const Args&... args) {
+    return localised(translate("lesson", english), args...);
 }
 
 std::string metres(const Bench& bench, double value) {

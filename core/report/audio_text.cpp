@@ -25,7 +25,7 @@ std::string clock(double seconds) {
 
 std::string note_text(double hz) {
     const Note note = note_of(hz);
-    return fmt::format("{} {:+.0f} c", note.name, note.cents + 0.0);
+    return localised("{} {:+.0f} c", note.name, note.cents + 0.0);
 }
 
 std::string band_of(double hz) {
@@ -34,10 +34,10 @@ std::string band_of(double hz) {
 
 // Figures of a measurement: 0.1 Hz below 1 kHz, four figures above.
 std::string measured_hz(double hz) {
-    return hz < 1000.0 ? fmt::format("{:.1f} Hz", hz) : fmt::format("{:.3f} kHz", hz / 1000.0);
+    return hz < 1000.0 ? localised("{:.1f} Hz", hz) : localised("{:.3f} kHz", hz / 1000.0);
 }
 
-std::string growth_text(double db_per_s) { return db_per_s > 0.0 ? fmt::format("{:+.1f} dB/s", db_per_s) : t("held"); }
+std::string growth_text(double db_per_s) { return db_per_s > 0.0 ? localised("{:+.1f} dB/s", db_per_s) : t("held"); }
 
 std::string suspect_lines(const std::vector<LoopSuspect>& suspects, const Show& show) {
     if (suspects.empty()) return "      " + t("no loop of the show comes near this frequency") + "\n";
@@ -61,9 +61,9 @@ std::string ring_text(const RingFindings& findings, const SuspectLists& suspects
                         t("Pull band"), t("Grew"), t("Loudest"));
     for (std::size_t i = 0; i < count; ++i) {
         const Howl& h = findings.howls[i];
-        text += fmt::format("  {:<11}{:<11}{:<12}{:<12}{:<12}{:<13}{:.1f} dBFS\n", clock(h.from_s), clock(h.to_s),
-                            measured_hz(h.hz), note_text(h.hz), band_of(h.hz), growth_text(h.growth_db_per_s),
-                            h.level_dbfs);
+        text +=
+            localised("  {:<11}{:<11}{:<12}{:<12}{:<12}{:<13}{:.1f} dBFS\n", clock(h.from_s), clock(h.to_s),
+                      measured_hz(h.hz), note_text(h.hz), band_of(h.hz), growth_text(h.growth_db_per_s), h.level_dbfs);
         if (show && i < suspects.size()) text += suspect_lines(suspects[i], *show);
     }
     text += "\n" + t("Pull 3 dB first and listen; a notch at the frequency itself costs less tone than a band.") + "\n";
@@ -75,9 +75,8 @@ std::string tap_text(const TapFindings& findings) {
     text +=
         fmt::format("  {:<12}{:<12}{:<8}{:<10}{}\n", t("Frequency"), t("Note"), "Q", t("Level"), t("Falls 60 dB in"));
     for (const TapMode& m : findings.modes)
-        text +=
-            fmt::format("  {:<12}{:<12}{:<8.1f}{:<10}{:.2f} s\n", measured_hz(m.hz), note_text(m.hz), m.q,
-                        fmt::format("{:.1f} dB", m.level_db + 0.0), std::log(1000.0) * m.q / (std::numbers::pi * m.hz));
+        text += localised("  {:<12}{:<12}{:<8.1f}{:<10}{:.2f} s\n", measured_hz(m.hz), note_text(m.hz), m.q,
+                          localised("{:.1f} dB", m.level_db + 0.0), std::log(1000.0) * m.q / (std::numbers::pi * m.hz));
     return text;
 }
 

@@ -51,8 +51,8 @@ std::string who(const Show& show, const Ring& ring) {
     for (const Share& share : ring.shares) {
         if (&share - ring.shares.data() == kShares) break;
         if (!text.empty()) text += ", ";
-        text += fmt::format("{} > {} {:.0f} %", object_name(show, share.loudspeaker), object_name(show, share.input),
-                            100.0 * share.share + 0.0);
+        text += localised("{} > {} {:.0f} %", object_name(show, share.loudspeaker), object_name(show, share.input),
+                          100.0 * share.share + 0.0);
     }
     return text;
 }
@@ -81,7 +81,7 @@ std::string first_bands(const AnalysisResult& result) {
     std::string text = heading(t("Where to listen first when ringing out")) + " ";
     const auto& bands = result.tolerance->first_ring;
     for (std::size_t i = 0; i < std::min(kBands, bands.size()); ++i)
-        text += fmt::format("{} {} {:.0f} %", i ? "," : "", band_words(bands[i].band_hz), 100.0 * bands[i].probability);
+        text += localised("{} {} {:.0f} %", i ? "," : "", band_words(bands[i].band_hz), 100.0 * bands[i].probability);
     return text + "\n";
 }
 
@@ -91,23 +91,23 @@ std::string pairs(const Show& show, const AnalysisResult& result) {
         heading(t("Pairs to worry about: loop gain at the worst frequency of each, distance, angle off each axis"));
     for (std::size_t i = 0; i < std::min(kPairs, result.pairs.size()); ++i) {
         const PairFigure& pair = result.pairs[i];
-        const std::string angle = pair.microphone_angle_deg ? fmt::format("{:.0f}°", *pair.microphone_angle_deg) : "-";
+        const std::string angle = pair.microphone_angle_deg ? localised("{:.0f}°", *pair.microphone_angle_deg) : "-";
         text += fmt::format("  {:<10}{:<10}{:<9}{:>5} {:>5}  {} > {} ({})\n",
-                            fmt::format("{:.1f} dB", pair.loop_gain_db + 0.0), hz_words(pair.worst_hz),
+                            localised("{:.1f} dB", pair.loop_gain_db + 0.0), hz_words(pair.worst_hz),
                             distance_words(pair.distance_m, show.display.units), angle,
-                            fmt::format("{:.0f}°", pair.loudspeaker_angle_deg), object_name(show, pair.loudspeaker),
+                            localised("{:.0f}°", pair.loudspeaker_angle_deg), object_name(show, pair.loudspeaker),
                             object_name(show, pair.input), object_name(show, pair.mix));
     }
     return text + more(result.pairs.size(), kPairs);
 }
 
-std::string dba(const std::optional<double>& level) { return level ? fmt::format("{:.0f} dBA", *level) : t("silent"); }
+std::string dba(const std::optional<double>& level) { return level ? localised("{:.0f} dBA", *level) : t("silent"); }
 
 std::string minutes(const std::optional<double>& value) {
     if (!value) return "-";
     constexpr double kDay = 24.0 * 60.0;
     if (*value >= kDay) return t("a day or more");
-    return *value < 10.0 ? fmt::format("{:.1f} min", *value) : fmt::format("{:.0f} min", *value);
+    return *value < 10.0 ? localised("{:.1f} min", *value) : localised("{:.0f} min", *value);
 }
 
 std::string ears(const Show& show, const AnalysisResult& result) {
@@ -116,7 +116,7 @@ std::string ears(const Show& show, const AnalysisResult& result) {
     text += fmt::format("  {:<24}{:<10}{:<10}{:<18}{:<16}{}\n", t("Player"), t("Own"), t("Others"),
                         t("Own over others"), t("NIOSH"), t("OSHA"));
     for (const PerformerFigure& figure : result.performers) {
-        const std::string over = figure.hear_margin_db ? fmt::format("{:+.0f} dB", *figure.hear_margin_db + 0.0) : "-";
+        const std::string over = figure.hear_margin_db ? localised("{:+.0f} dB", *figure.hear_margin_db + 0.0) : "-";
         text += fmt::format("  {:<24}{:<10}{:<10}{:<18}{:<16}{}\n", object_name(show, figure.id), dba(figure.own_dba),
                             dba(figure.others_dba), over, minutes(figure.niosh_minutes), minutes(figure.osha_minutes));
     }

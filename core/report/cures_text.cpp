@@ -32,7 +32,7 @@ std::string wrapped(const std::string& text, std::size_t indent) {
 std::string gain_words(const std::optional<double>& db) {
     if (!db) return t("no loop left");
     const double tenths = std::round(*db * 10.0) / 10.0;
-    return fmt::format("{:+.1f} dB", tenths == 0.0 ? 0.0 : tenths);  // never -0.0
+    return localised("{:+.1f} dB", tenths == 0.0 ? 0.0 : tenths);  // never -0.0
 }
 
 std::string figures(const Cure& cure) {

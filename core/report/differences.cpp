@@ -101,7 +101,7 @@ void compare(Rows& rows, const Performer& a, const Performer& b) {
 
 std::string band_gain(const Mix& mix, int band) {
     const auto found = mix.graphic_eq.find(band);
-    return fmt::format("{:+g} dB", found == mix.graphic_eq.end() ? 0.0 : found->second);
+    return localised("{:+g} dB", found == mix.graphic_eq.end() ? 0.0 : found->second);
 }
 
 void compare_sends(Rows& rows, const Show& older, const Show& newer, const Mix& a, const Mix& b) {
@@ -137,7 +137,7 @@ void compare(Rows& rows, const Show& older, const Show& newer, const Mix& a, con
     rows.text(t("notches"), which, filters_words(a.notches), filters_words(b.notches));
     rows.text(t("high-pass"), which, high_pass_or_none(a.high_pass), high_pass_or_none(b.high_pass));
     rows.text(t("polarity"), which, polarity_words(a.polarity), polarity_words(b.polarity));
-    rows.text(t("delay"), which, fmt::format("{:g} ms", a.delay_ms), fmt::format("{:g} ms", b.delay_ms));
+    rows.text(t("delay"), which, localised("{:g} ms", a.delay_ms), localised("{:g} ms", b.delay_ms));
 }
 
 /// Calls `both` for items that stayed; those that came or went get a row of their own.

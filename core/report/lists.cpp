@@ -68,7 +68,7 @@ std::vector<std::string> mix_settings(const Mix& mix) {
     if (mix.polarity == Polarity::inverted) parts.push_back(t("polarity inverted"));
     if (mix.high_pass) parts.push_back(high_pass_words(*mix.high_pass));
     for (const PeakFilter& notch : mix.notches) parts.push_back(peak_words(notch));
-    if (mix.delay_ms > 0.0) parts.push_back(fmt::format(fmt::runtime(t("delay {:.1f} ms")), mix.delay_ms));
+    if (mix.delay_ms > 0.0) parts.push_back(f("delay {:.1f} ms", mix.delay_ms));
     return parts;
 }
 
@@ -83,8 +83,7 @@ MixSheet mix_sheet(const Show& show, const Mix& mix) {
     for (const Performer& performer : show.performers) {
         if (performer.mix != mix.id || performer.hears == Hears::acoustic) continue;
         sheet.who.push_back(name_of(performer));
-        if (performer.hears == Hears::in_ear)
-            sheet.outlets.push_back(fmt::format(fmt::runtime(t("in-ears of {}")), name_of(performer)));
+        if (performer.hears == Hears::in_ear) sheet.outlets.push_back(f("in-ears of {}", name_of(performer)));
     }
     sheet.sends = send_lines(show, mix);
     sheet.settings = mix_settings(mix);
@@ -96,22 +95,20 @@ std::string cut_now(const Show& show, int band) {
     for (const Mix* mix : by_number(show)) {
         const auto found = mix->graphic_eq.find(band);
         if (found != mix->graphic_eq.end() && found->second != 0.0)
-            parts.push_back(fmt::format(fmt::runtime(t("mix {}: {:+g} dB")), mix->number, found->second));
+            parts.push_back(f("mix {}: {:+g} dB", mix->number, found->second));
     }
     return joined(parts, ", ");
 }
 
-/// The loop that makes the worst ring of a band, as the engineer looks for it: "mix 2: Wedge 2 to Ada fiddle".
-std::string loop_in_band(const Show& show, const std::vector<Ring>& rings, int band) {
-    for (const Ring& ring : rings) {
-        if (third_octave_of(ring.band_hz) != band) continue;
-        const Mix* mix = find_by_id(show.mixes, ring.strongest_mix);
-        const Loudspeaker* speaker = find_by_id(show.loudspeakers, ring.strongest_loudspeaker);
-        const Input* input = find_by_id(show.inputs, ring.strongest_input);
-        if (mix && speaker && input)
-            return fmt::format(fmt::runtime(t("mix {}: {} to {}")), mix->number, name_of(*speaker), name_of(*input));
-    }
-    return {};
+std::string percent_words(double share) { return share < 0.005 ? "< 1 %" : fmt::format("{:.0f} %", 100.0 * share); }
+
+/// The loop that most likely makes a band ring, as the engineer looks for it: "mix 2: Wedge 2 to Ada fiddle".
+std::string loop_words(const Show& show, const RingOutBand& band) {
+    const Mix* mix = find_by_id(show.mixes, band.mix);
+    const Loudspeaker* speaker = find_by_id(show.loudspeakers, band.loudspeaker);
+    const Input* input = find_by_id(show.inputs, band.input);
+    if (!mix || !speaker || !input) return t("not known: no loop as drawn reaches it");
+    return f("mix {}: {} to {}", mix->number, name_of(*speaker), name_of(*input));
 }
 
 }  // namespace
@@ -170,28 +167,40 @@ Table send_matrix(const Show& show) {
         std::vector<std::string> row{std::to_string(input->channel), name_of(*input)};
         for (const Mix* mix : mixes) {
             const Send* send = find_send(*mix, input->id);
-            row.push_back(send ? fmt::format("{:g}", send->level_db) : std::string());
+            row.push_back(send ? localised("{:g}", send->level_db) : std::string());
         }
         table.rows.push_back(std::move(row));
     }
     return table;
 }
 
-Table ring_out_list(const Show& show, const ToleranceFigures& tolerance, const std::vector<Ring>& rings) {
-    Table table{t("Ring-out list"), {t("Band"), t("Rings first in"), t("Likely loop"), t("Cut now")}, {}};
-    for (const BandProbability& entry : tolerance.first_ring) {
-        const int band = third_octave_of(entry.band_hz);
-        table.rows.push_back({band_words(entry.band_hz), fmt::format("{:.0f} %", 100.0 * entry.probability),
-                              loop_in_band(show, rings, band), cut_now(show, band)});
+Table ring_out_list(const Show& show, const std::vector<RingOutBand>& bands) {
+    Table table{t("Ring-out list"), {t("Band"), t("Near"), t("Rings first in"), t("Likely loop"), t("Cut now")}, {}};
+    for (const RingOutBand& band : bands)
+        table.rows.push_back({band_words(band.band_hz), hz_words(band.hz), percent_words(band.probability),
+                              loop_words(show, band), cut_now(show, third_octave_of(band.band_hz))});
+    return table;
+}
+
+Table soundcheck_list(const Show& show) {
+    Table table{t("Found at the soundcheck"), {t("Heard"), t("Band"), t("Mix"), t("Done"), t("Cut"), t("Note")}, {}};
+    for (const SoundcheckEntry& entry : show.soundcheck) {
+        const Mix* mix = find_by_id(show.mixes, entry.mix);
+        table.rows.push_back({hz_words(entry.hz), band_words(entry.band), mix ? name_of(*mix) : entry.mix, entry.action,
+                              entry.gain_db == 0.0 ? std::string() : localised("{:g} dB", entry.gain_db), entry.note});
     }
     return table;
 }
 
-std::vector<NamedTable> all_lists(const Show& show, const std::optional<ToleranceFigures>& tolerance,
-                                  const std::vector<Ring>& rings) {
+std::vector<NamedTable> all_lists(const Show& show, const std::vector<RingOutBand>& ring_out) {
     std::vector<NamedTable> lists{
         {"inputs.csv", input_list(show)}, {"mixes.csv", mix_list(show)}, {"sends.csv", send_matrix(show)}};
-    if (tolerance) lists.push_back({"ring-out.csv", ring_out_list(show, *tolerance, rings)});
+    const auto add = [&](const char* file, Table table) {
+        if (!table.rows.empty()) lists.push_back({file, std::move(table)});
+    };
+    add("notes.csv", notes_list(show));
+    add("ring-out.csv", ring_out_list(show, ring_out));
+    add("soundcheck.csv", soundcheck_list(show));
     return lists;
 }
 

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The lists that a venue's engineer patches and rings out from.
 #pragma once
-#include <optional>
 #include <string>
 #include <vector>
 
-#include "core/loop/figures.h"
+#include "core/analysis/analysis.h"
 #include "core/report/table.h"
 #include "core/show/show.h"
 
@@ -40,17 +39,18 @@ std::vector<MixSheet> mix_sheets(const Show& show);
 Table mix_list(const Show& show);
 /// Sends as a matrix: a row an input, a column a mix, cells in dB.
 Table send_matrix(const Show& show);
-/// Bands in the order in which they are likely to ring first: band, probability, the loop of the worst ring there, what
-/// is cut there now in each mix.
-Table ring_out_list(const Show& show, const ToleranceFigures& tolerance, const std::vector<Ring>& rings = {});
+/// Bands in the order in which they are likely to ring first: band, where in it, probability, the loop that most likely
+/// makes it, what is cut there now in each mix.
+Table ring_out_list(const Show& show, const std::vector<RingOutBand>& bands);
+/// What was heard and done at the soundcheck, as logged.
+Table soundcheck_list(const Show& show);
 
 /// A list with the name of its file.
 struct NamedTable {
     std::string file;  ///< "inputs.csv"
     Table table;
 };
-/// Inputs, mixes, sends, and the ring-out list where there were draws.
-std::vector<NamedTable> all_lists(const Show& show, const std::optional<ToleranceFigures>& tolerance,
-                                  const std::vector<Ring>& rings);
+/// Inputs, mixes, sends; notes, the ring-out list and the soundcheck's log where there are any.
+std::vector<NamedTable> all_lists(const Show& show, const std::vector<RingOutBand>& ring_out);
 
 }  // namespace howlmap::report

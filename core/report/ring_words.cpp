@@ -1,13 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <fmt/format.h>
-
 #include <cmath>
 
 #include "core/report/check_text.h"
 #include "core/report/words.h"
 #include "core/show/find.h"
 #include "core/units/level.h"
-#include "core/units/translate.h"
+#include "core/units/localised.h"
 
 namespace howlmap::report {
 namespace {
@@ -19,8 +17,8 @@ std::string waves_words(double waves) {
     const double whole = std::round(waves);
     if (whole == 1.0 && std::abs(waves - whole) < 0.05) return translate("report", "one whole wave");
     if (whole > 1.0 && std::abs(waves - whole) < 0.05)
-        return fmt::format(fmt::runtime(translate("report", "{:.0f} whole waves")), whole);
-    return fmt::format(fmt::runtime(translate("report", "{:.1f} waves")), waves);
+        return localised(translate("report", "{:.0f} whole waves"), whole);
+    return localised(translate("report", "{:.1f} waves"), waves);
 }
 
 }  // namespace
@@ -37,10 +35,9 @@ std::string object_name(const Show& show, const std::string& id) {
 std::string build_up_words(double db_per_s) {
     if (std::abs(db_per_s) < kStillDbPerS) return translate("report", "stands still");
     const double seconds = ratio_to_db(2.0) / std::abs(db_per_s);
-    const std::string time = seconds < 1.0 ? fmt::format("{:.2f} s", seconds) : fmt::format("{:.1f} s", seconds);
-    return fmt::format(
-        fmt::runtime(db_per_s > 0.0 ? translate("report", "doubles every {}") : translate("report", "halves every {}")),
-        time);
+    const std::string time = seconds < 1.0 ? localised("{:.2f} s", seconds) : localised("{:.1f} s", seconds);
+    return localised(db_per_s > 0.0 ? translate("report", "doubles every {}") : translate("report", "halves every {}"),
+                     time);
 }
 
 std::string note_words(const Ring& ring) { return fmt::format("{} {:+.0f} c", ring.note, ring.cents + 0.0); }
@@ -48,8 +45,8 @@ std::string note_words(const Ring& ring) { return fmt::format("{} {:+.0f} c", ri
 std::string ring_words(const Show& show, const Ring& ring) {
     const std::string from = object_name(show, ring.strongest_loudspeaker),
                       to = object_name(show, ring.strongest_input);
-    return fmt::format(fmt::runtime(translate("report", "{} is {} from {} to {}")), hz_words(ring.hz),
-                       waves_words(ring.whole_waves), from, to);
+    return localised(translate("report", "{} is {} from {} to {}"), hz_words(ring.hz), waves_words(ring.whole_waves),
+                     from, to);
 }
 
 }  // namespace howlmap::report

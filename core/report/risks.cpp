@@ -1,20 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/risks.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 #include "core/report/words.h"
 #include "core/show/find.h"
-#include "core/units/translate.h"
+#include "core/units/localised.h"
 
 namespace howlmap::report {
 namespace {
 
 template <class... Args>
-std::string say(const char* english, Args&&... args) {
-    return fmt::format(fmt::runtime(translate("report", english)), std::forward<Args>(args)...);
+std::string say(const char* english, const Args&... args) {
+    return localised(translate("report", english), args...);
 }
 
 template <class List>
@@ -30,8 +28,10 @@ std::string how_near(const Show& show, const AnalysisResult& result) {
     const double target = show.system.target_margin_db;
     switch (result.verdict) {
         case Verdict::rings:
-            return say("This stage is likely to ring: count on {} (as drawn {}) where {:g} dB are wanted.", counted,
-                       drawn, target);
+            return say(
+                "This stage is likely to howl as it is set: count on {} of room (as drawn {}). Below 0 dB it howls; "
+                "{:g} dB are wanted.",
+                counted, drawn, target);
         case Verdict::tight:
             return say("This stage is tight: count on {} before it rings (as drawn {}) where {:g} dB are wanted.",
                        counted, drawn, target);

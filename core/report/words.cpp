@@ -1,40 +1,38 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/words.h"
 
-#include <fmt/format.h>
-
 #include <array>
 #include <cmath>
 
 #include "core/units/lengths.h"
-#include "core/units/translate.h"
+#include "core/units/localised.h"
 
 namespace howlmap::report {
 namespace {
 std::string filled(const char* english) { return translate("report", english); }
 
 template <class... Args>
-std::string filled(const char* english, Args&&... args) {
-    return fmt::format(fmt::runtime(translate("report", english)), std::forward<Args>(args)...);
+std::string filled(const char* english, const Args&... args) {
+    return localised(translate("report", english), args...);
 }
 }  // namespace
 
 std::string hz_words(double hz) {
-    if (hz < 999.5) return fmt::format("{:.0f} Hz", hz);
-    return hz < 9995.0 ? fmt::format("{:.2f} kHz", hz / 1000.0) : fmt::format("{:.1f} kHz", hz / 1000.0);
+    if (hz < 999.5) return localised("{:.0f} Hz", hz);
+    return hz < 9995.0 ? localised("{:.2f} kHz", hz / 1000.0) : localised("{:.1f} kHz", hz / 1000.0);
 }
 
 std::string band_words(double nominal_hz) {
-    return nominal_hz < 1000.0 ? fmt::format("{:g} Hz", nominal_hz) : fmt::format("{:g} kHz", nominal_hz / 1000.0);
+    return nominal_hz < 1000.0 ? localised("{:g} Hz", nominal_hz) : localised("{:g} kHz", nominal_hz / 1000.0);
 }
 
 std::string margin_words(std::optional<double> db) {
     if (!db) return translate("report", "no loop");
     const double rounded = std::round(*db * 10.0) / 10.0;
-    return fmt::format("{:.1f} dB", rounded == 0.0 ? 0.0 : rounded);  // no minus zero
+    return localised("{:.1f} dB", rounded == 0.0 ? 0.0 : rounded);  // no minus zero
 }
 
-std::string level_words(double db) { return fmt::format("{:g} dB", std::round(db * 10.0) / 10.0); }
+std::string level_words(double db) { return localised("{:g} dB", std::round(db * 10.0) / 10.0); }
 
 std::string pattern_words(const Pattern& pattern) {
     if (const auto* name = std::get_if<PatternName>(&pattern)) {

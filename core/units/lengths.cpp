@@ -9,6 +9,8 @@
 #include <optional>
 #include <vector>
 
+#include "core/units/localised.h"
+
 namespace howlmap {
 namespace {
 
@@ -138,7 +140,7 @@ tl::expected<double, std::string> parse_length(std::string_view text, LengthUnit
 
 std::string metres_text(double metres) {
     const double rounded = std::round(metres * 100.0) / 100.0;
-    return fmt::format("{:.2f} m", rounded == 0.0 ? 0.0 : rounded);
+    return localised("{:.2f} m", rounded == 0.0 ? 0.0 : rounded);
 }
 
 std::string feet_text(double metres) {

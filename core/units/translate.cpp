@@ -9,6 +9,9 @@ std::function<std::string(const char*, const char*)>& installed() {
     static std::function<std::string(const char*, const char*)> translator;
     return translator;
 }
+
+char mark_of_people = '.';
+thread_local int points_wanted = 0;
 }  // namespace
 
 std::string translate(const char* context, const char* english) {
@@ -18,5 +21,12 @@ std::string translate(const char* context, const char* english) {
 void set_translator(std::function<std::string(const char*, const char*)> translator) {
     installed() = std::move(translator);
 }
+
+void set_decimal_mark(char mark) { mark_of_people = mark; }
+
+char decimal_mark() { return points_wanted > 0 ? '.' : mark_of_people; }
+
+PointsInFigures::PointsInFigures() { ++points_wanted; }
+PointsInFigures::~PointsInFigures() { --points_wanted; }
 
 }  // namespace howlmap

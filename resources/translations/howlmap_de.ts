@@ -1040,6 +1040,10 @@
         <source>%1, worst of all</source>
         <translation>%1, das Schlimmste von allem</translation>
     </message>
+    <message>
+        <source>, grid %1</source>
+        <translation>, Raster %1</translation>
+    </message>
 </context>
 <context>
     <name>QMessageBox</name>
@@ -1071,40 +1075,8 @@
         <translation>Monitormixe und Start-Equalizer</translation>
     </message>
     <message>
-        <source>Sends are levels at 1 m from the mix&apos;s loudspeaker in loud playing. Grey bars and numbers: bands in the order in which they are likely to ring first on this stage.</source>
-        <translation>Sends sind Pegel in 1 m vor dem Lautsprecher des Mixes bei lautem Spiel. Graue Balken und Zahlen: Bänder in der Reihenfolge, in der sie auf dieser Bühne voraussichtlich zuerst pfeifen.</translation>
-    </message>
-    <message>
         <source>Ring-out list, most likely first</source>
         <translation>Liste zum Einpfeifen, Wahrscheinlichstes zuerst</translation>
-    </message>
-    <message>
-        <source>Hz</source>
-        <translation>Hz</translation>
-    </message>
-    <message>
-        <source>Band</source>
-        <translation>Band</translation>
-    </message>
-    <message>
-        <source>Mix</source>
-        <translation>Mix</translation>
-    </message>
-    <message>
-        <source>Done</source>
-        <translation>Fertig</translation>
-    </message>
-    <message>
-        <source>dB</source>
-        <translation>dB</translation>
-    </message>
-    <message>
-        <source>Note</source>
-        <translation>Notiz</translation>
-    </message>
-    <message>
-        <source>Found at the soundcheck</source>
-        <translation>Beim Soundcheck gefunden</translation>
     </message>
     <message>
         <source>Changed since %1</source>
@@ -1153,6 +1125,18 @@
     <message>
         <source>Map: how much gain channel %1, %2, has left before it rings if it stood there, everything else as drawn.</source>
         <translation>Karte: wie viel Reserve Kanal %1, %2, bis zum Pfeifen hätte, stünde er dort, alles andere wie gezeichnet.</translation>
+    </message>
+    <message>
+        <source>About this show</source>
+        <translation>Über diese Show</translation>
+    </message>
+    <message>
+        <source>Sends are levels at 1 m from the mix&apos;s loudspeaker in loud playing. Grey bars and numbers: the bands of the ring-out list, in its order, in the mix through which they most likely ring.</source>
+        <translation>Sends sind Pegel in 1 m vor dem Lautsprecher des Mixes bei lautem Spiel. Graue Balken und Zahlen: die Bänder der Liste zum Einpfeifen, in ihrer Reihenfolge, in dem Mix, durch den sie am ehesten pfeifen.</translation>
+    </message>
+    <message>
+        <source>How often a band is the first to ring if the stage is set up by hand after this plan, never quite alike, and the loop that most likely makes it.</source>
+        <translation>Wie oft ein Band als erstes pfeift, wenn die Bühne von Hand nach diesem Plan aufgebaut wird, nie ganz gleich, und die Schleife, die es am ehesten macht.</translation>
     </message>
 </context>
 <context>
@@ -6851,10 +6835,6 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <translation>Wie gezeichnet können alle Sends um {} hoch, bevor die Bühne pfeift.</translation>
     </message>
     <message>
-        <source>This stage is likely to ring: count on {} (as drawn {}) where {:g} dB are wanted.</source>
-        <translation>Diese Bühne pfeift wahrscheinlich: verlässlich {} (wie gezeichnet {}), wo {:g} dB gewünscht sind.</translation>
-    </message>
-    <message>
         <source>This stage is tight: count on {} before it rings (as drawn {}) where {:g} dB are wanted.</source>
         <translation>Diese Bühne ist knapp: verlässlich {} bis zum Pfeifen (wie gezeichnet {}), wo {:g} dB gewünscht sind.</translation>
     </message>
@@ -7031,6 +7011,34 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
 </source>
         <translation>Zuerst pfiffe es bei {}, mit {:.1f} dB mehr.
 </translation>
+    </message>
+    <message>
+        <source>not known: no loop as drawn reaches it</source>
+        <translation>nicht bekannt: keine gezeichnete Schleife reicht dorthin</translation>
+    </message>
+    <message>
+        <source>Near</source>
+        <translation>Nahe</translation>
+    </message>
+    <message>
+        <source>Found at the soundcheck</source>
+        <translation>Beim Soundcheck gefunden</translation>
+    </message>
+    <message>
+        <source>Heard</source>
+        <translation>Gehört</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Getan</translation>
+    </message>
+    <message>
+        <source>Cut</source>
+        <translation>Absenkung</translation>
+    </message>
+    <message>
+        <source>This stage is likely to howl as it is set: count on {} of room (as drawn {}). Below 0 dB it howls; {:g} dB are wanted.</source>
+        <translation>Diese Bühne pfeift wohl so, wie sie eingestellt ist: verlässlich {} Spielraum (wie gezeichnet {}). Unter 0 dB pfeift sie; {:g} dB sind gewünscht.</translation>
     </message>
 </context>
 <context>

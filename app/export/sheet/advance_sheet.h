@@ -31,7 +31,10 @@ QPageSize::PageSizeId paper_of_locale();
 struct SheetContent {
     Show show;
     AnalysisResult result;
+    std::vector<RingOutBand> ring_out;  ///< most likely first
 };
+/// With the ring-out list of the result, where there were draws.
+SheetContent sheet_content(const Show& show, const AnalysisResult& result);
 
 /// The plan as a block of the first page, in points. Kept apart so that the sheet does not know how a plan is drawn.
 struct PlanBlock {

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/settings/figures.h"
+
 namespace howlmap::app {
 namespace {
 constexpr double kRangeDb = 12.0;   ///< travel up and down
@@ -12,9 +14,9 @@ constexpr int kRanksShown = 6;      ///< bands worth walking through at a soundc
 
 /// "800", "1k", "1.25", "16k": short enough for a slot.
 QString short_band(double hz) {
-    if (hz < 1000.0) return QString::number(hz);
-    const QString text = QString::number(hz / 1000.0);
-    return text.contains(u'.') ? text : text + u'k';
+    if (hz < 1000.0) return short_text(hz);
+    const double khz = hz / 1000.0;
+    return std::round(khz) == khz ? short_text(khz) + u'k' : short_text(khz);
 }
 
 struct Slot {
@@ -44,19 +46,21 @@ void draw_knob(Flow& flow, const Slot& slot, double db) {
     p.setBrush(Qt::NoBrush);
     if (db == 0.0) return;
     const double top = db > 0.0 ? y - 12.0 : y + 2.5;
-    flow.text(QRectF(x - 12.0, top, 24.0, 9.0), QString::number(db, 'g', 3), Type::small,
+    flow.text(QRectF(x - 12.0, top, 24.0, 9.0), short_text(std::round(db * 10.0) / 10.0), Type::small,
               Qt::AlignHCenter | Qt::AlignTop);
 }
 
 }  // namespace
 
-BandRisk band_risk(const ToleranceFigures& tolerance) {
+BandRisk band_risk(const std::vector<RingOutBand>& ring_out, const std::string& mix) {
     BandRisk risk;
     int rank = 0;
-    for (const BandProbability& entry : tolerance.first_ring) {
+    for (const RingOutBand& entry : ring_out) {
+        ++rank;
+        if (entry.mix != mix) continue;
         const auto band = static_cast<std::size_t>(third_octave_of(entry.band_hz));
         risk.probability[band] = entry.probability;
-        risk.rank[band] = ++rank;
+        risk.rank[band] = rank;
     }
     return risk;
 }

@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 #include <QFontMetricsF>
+#include <QTextLayout>
 #include <utility>
 
 namespace howlmap::app {
@@ -63,7 +64,7 @@ void Flow::draw_frame() {
 }
 
 void Flow::need(double height) {
-    if (room_left() < height && y_ > body_.top()) break_page();
+    if (room_left() < height && !at_top()) break_page();
 }
 
 void Flow::break_page() {
@@ -85,7 +86,7 @@ QRectF Flow::take(double height) {
 void Flow::heading(const QString& words, double keep_with_next) {
     const double height = text_height(words, Type::heading, width());
     need(height + keep_with_next);
-    if (y_ > body_.top()) skip(8.0);
+    if (!at_top()) skip(spacing().gap);
     text(take(height), words, Type::heading);
     painter_.setPen(QPen(Qt::black, 0.8));
     painter_.drawLine(QPointF(left(), y_ + 1.0), QPointF(left() + width(), y_ + 1.0));
@@ -94,8 +95,23 @@ void Flow::heading(const QString& words, double keep_with_next) {
 
 void Flow::paragraph(const QString& words, Type type) {
     const double height = text_height(words, type, width());
-    text(take(height), words, type);
+    if (height <= body_height())
+        text(take(height), words, type);
+    else
+        lines(words, type);
     skip(2.0 * kLeading);
+}
+
+/// A text that is longer than a page, line by line.
+void Flow::lines(const QString& words, Type type) {
+    QTextLayout layout(QString(words).replace(u'\n', QChar::LineSeparator), sheet_font(type));
+    layout.beginLayout();
+    for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+        line.setLineWidth(width());
+        const QString part = layout.text().mid(line.textStart(), line.textLength()).remove(QChar::LineSeparator);
+        text(take(line.height()), part, type);
+    }
+    layout.endLayout();
 }
 
 double Flow::text_height(const QString& words, Type type, double wide) const {

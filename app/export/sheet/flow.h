@@ -14,6 +14,13 @@ enum class Type { title, heading, body, small };
 
 QFont sheet_font(Type type);
 
+/// How close the sheet is set, in points.
+struct Spacing {
+    double row_rise = 1.8;       ///< above and below the text of a table row
+    double fader_height = 78.0;  ///< a row of 31 faders with its labels
+    double gap = 8.0;            ///< above a heading, below a mix
+};
+
 class Flow {
   public:
     struct Page {
@@ -21,16 +28,19 @@ class Flow {
         double margin_pt = 40.0;
         QString header, version;  ///< on every page: show name; version date
         int total = 0;            ///< pages altogether, 0 while counting
+        Spacing spacing;
     };
     /// `next_page` is called between pages, never before the first one. The painter must be scaled to points.
     Flow(QPainter& painter, Page page, std::function<void()> next_page);
 
     QPainter& painter() { return painter_; }
+    const Spacing& spacing() const { return page_.spacing; }
     double width() const { return body_.width(); }
     double left() const { return body_.left(); }
     double y() const { return y_; }
     double room_left() const { return body_.bottom() - y_; }
     double body_height() const { return body_.height(); }
+    bool at_top() const { return y_ <= body_.top(); }
     int page_number() const { return number_; }
 
     /// Breaks the page unless this much fits below; a block taller than a page starts on a fresh one.
@@ -47,6 +57,7 @@ class Flow {
 
   private:
     void draw_frame();
+    void lines(const QString& text, Type type);
 
     QPainter& painter_;
     Page page_;

@@ -44,7 +44,7 @@ bool has_faders(const Mix& mix) { return !mix.loudspeakers.empty() || !mix.graph
 }  // namespace
 
 double mix_height(const Flow& flow, const report::MixSheet& sheet) {
-    double height = (has_faders(*sheet.mix) ? kFaderHeight : 0.0) + 14.0;
+    double height = (has_faders(*sheet.mix) ? flow.spacing().fader_height : 0.0) + flow.spacing().gap;
     for (const QString& line : {head_line(sheet), sends_line(sheet), settings_line(sheet)})
         height += flow.text_height(line, Type::body, flow.width()) + 3.0;
     return height;
@@ -59,8 +59,8 @@ void draw_mix(Flow& flow, const report::MixSheet& sheet, const BandRisk& risk) {
     flow.paragraph(head);
     flow.paragraph(sends);
     flow.paragraph(settings);
-    if (has_faders(*sheet.mix)) draw_faders(flow, flow.take(kFaderHeight), *sheet.mix, risk);
-    flow.skip(8.0);
+    if (has_faders(*sheet.mix)) draw_faders(flow, flow.take(flow.spacing().fader_height), *sheet.mix, risk);
+    flow.skip(flow.spacing().gap);
 }
 
 }  // namespace howlmap::app

@@ -5,11 +5,15 @@
 #include <QRegularExpression>
 #include <algorithm>
 #include <numeric>
+#include <utility>
 
 namespace howlmap::app {
 namespace {
-constexpr double kPad = 3.0;   ///< left and right of a cell
-constexpr double kRise = 1.8;  ///< above and below
+constexpr double kPad = 3.0;            ///< left and right of a cell
+constexpr double kTightRise = 0.6;      ///< of rows that would miss the page by a little
+constexpr double kMayStayEmpty = 0.25;  ///< part of a page that is given up to keep a list together
+constexpr double kHeading = 30.0;
+constexpr std::size_t kRowsTogether = 3;  ///< at least so many stay with the heading
 
 struct Wish {
     double natural = 0.0, least = 0.0;
@@ -38,26 +42,58 @@ QList<Wish> wishes(const report::Table& table) {
     return all;
 }
 
-double row_height(const Flow& flow, const std::vector<std::string>& cells, const QList<double>& widths) {
+/// A table on its way down the pages.
+struct Setting {
+    QList<double> widths;
+    double rise;
+};
+
+double row_height(const Flow& flow, const std::vector<std::string>& cells, const Setting& set) {
     double height = 0.0;
     for (std::size_t i = 0; i < cells.size(); ++i)
         height = std::max(height, flow.text_height(QString::fromStdString(cells[i]), Type::body,
-                                                   widths[static_cast<qsizetype>(i)] - 2.0 * kPad));
-    return height + 2.0 * kRise;
+                                                   set.widths[static_cast<qsizetype>(i)] - 2.0 * kPad));
+    return height + 2.0 * set.rise;
 }
 
-void draw_row(Flow& flow, const std::vector<std::string>& cells, const QList<double>& widths, bool head) {
-    const QRectF row = flow.take(row_height(flow, cells, widths));
+void draw_row(Flow& flow, const std::vector<std::string>& cells, const Setting& set, bool head) {
+    const QRectF row = flow.take(row_height(flow, cells, set));
     if (head) flow.painter().fillRect(row, QColor(0xe6, 0xe6, 0xe6));
     double x = row.left();
     for (std::size_t i = 0; i < cells.size(); ++i) {
-        const double width = widths[static_cast<qsizetype>(i)];
-        flow.text(QRectF(x + kPad, row.top() + kRise, width - 2.0 * kPad, row.height() - 2.0 * kRise),
+        const double width = set.widths[static_cast<qsizetype>(i)];
+        flow.text(QRectF(x + kPad, row.top() + set.rise, width - 2.0 * kPad, row.height() - 2.0 * set.rise),
                   QString::fromStdString(cells[i]), Type::body);
         x += width;
     }
     flow.painter().setPen(QPen(Qt::black, head ? 0.8 : 0.25));
     flow.painter().drawLine(row.bottomLeft(), row.bottomRight());
+}
+
+double height_of_rows(const Flow& flow, const report::Table& table, const Setting& set, std::size_t from,
+                      std::size_t count) {
+    double height = 0.0;
+    for (std::size_t i = from; i < std::min(from + count, table.rows.size()); ++i)
+        height += row_height(flow, table.rows[i], set);
+    return height;
+}
+
+double height_of(const Flow& flow, const report::Table& table, const Setting& set) {
+    return row_height(flow, table.columns, set) + height_of_rows(flow, table, set, 0, table.rows.size());
+}
+
+void draw_rows(Flow& flow, const report::Table& table, const Setting& set) {
+    draw_row(flow, table.columns, set, true);
+    const std::size_t count = table.rows.size();
+    for (std::size_t i = 0; i < count; ++i) {
+        // The last row takes the one before it along.
+        if (flow.room_left() < height_of_rows(flow, table, set, i, i + 2 == count ? 2 : 1) && !flow.at_top()) {
+            flow.break_page();
+            draw_row(flow, table.columns, set, true);
+        }
+        draw_row(flow, table.rows[i], set, false);
+    }
+    flow.skip(6.0);
 }
 
 }  // namespace
@@ -81,27 +117,27 @@ QList<double> column_widths(const report::Table& table, double total) {
     return widths;
 }
 
-double table_height(const Flow& flow, const report::Table& table) {
-    const QList<double> widths = column_widths(table, flow.width());
-    double height = row_height(flow, table.columns, widths);
-    for (const auto& row : table.rows) height += row_height(flow, row, widths);
-    return height;
-}
-
 void draw_table(Flow& flow, const report::Table& table) {
     if (table.columns.empty()) return;
-    const QList<double> widths = column_widths(table, flow.width());
-    const double head = row_height(flow, table.columns, widths);
-    flow.need(head + (table.rows.empty() ? 0.0 : row_height(flow, table.rows.front(), widths)));
-    draw_row(flow, table.columns, widths, true);
-    for (const auto& row : table.rows) {
-        if (flow.room_left() < row_height(flow, row, widths)) {
-            flow.break_page();
-            draw_row(flow, table.columns, widths, true);
+    const Setting set{column_widths(table, flow.width()), flow.spacing().row_rise};
+    flow.need(row_height(flow, table.columns, set) + height_of_rows(flow, table, set, 0, 2));
+    draw_rows(flow, table, set);
+}
+
+void draw_list(Flow& flow, const QString& heading, const report::Table& table) {
+    if (table.rows.empty()) return;
+    Setting set{column_widths(table, flow.width()), flow.spacing().row_rise};
+    const auto fits = [&] { return kHeading + height_of(flow, table, set) <= flow.room_left(); };
+    if (!fits()) {
+        const double usual = std::exchange(set.rise, kTightRise);
+        if (!fits()) {
+            set.rise = usual;
+            const bool one_page = kHeading + height_of(flow, table, set) <= flow.body_height();
+            if (one_page && flow.room_left() < kMayStayEmpty * flow.body_height()) flow.break_page();
         }
-        draw_row(flow, row, widths, false);
     }
-    flow.skip(6.0);
+    flow.heading(heading, row_height(flow, table.columns, set) + height_of_rows(flow, table, set, 0, kRowsTogether));
+    draw_rows(flow, table, set);
 }
 
 }  // namespace howlmap::app

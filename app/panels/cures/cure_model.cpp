@@ -43,7 +43,7 @@ QVariant CureModel::data(const QModelIndex& index, int role) const {
         case kAsDrawn:
             return drawn;
         case kWords:
-            return tr("tone %1 dB · %2").arg(cure->tone_cost_db, 0, 'f', 1).arg(qstr(cure->instruction));
+            return tr("tone %1 dB · %2").arg(decimal_text(cure->tone_cost_db, 1)).arg(qstr(cure->instruction));
         case Qt::ToolTipRole:
             return qstr(cure->instruction);
         case Qt::AccessibleTextRole:

@@ -37,7 +37,7 @@ QString ring_why(const Show& show, const Ring& ring, std::optional<double> count
     QString words = QStringLiteral("<p><b>%1.</b> ").arg(qstr(report::ring_words(show, ring)).toHtmlEscaped());
     words +=
         text(QT_TRANSLATE_NOOP("ring_why", "Filters, delays and the body make up the rest of the way round: %1 turns."))
-            .arg(ring.turns, 0, 'f', 1);
+            .arg(decimal_text(ring.turns, 1));
     words += u' ' + growth(ring);
     if (count_on_db)
         words += u' ' + text(QT_TRANSLATE_NOOP("ring_why", "In 95 of 100 stages it has %1 left or more."))

@@ -137,8 +137,8 @@ void CutOffer::suggest() {
                     ? tr("By gain alone %1 stands higher than this one, so begin with little and listen.").arg(next)
                 : cut.levels_with && cut.needed_db > cut.cut_db
                     ? tr("%1 dB would do, but less than %2 dB is hardly worth a cut: then %3 is the nearest.")
-                          .arg(-cut.needed_db, 0, 'f', 1)
-                          .arg(kLeastCut, 0, 'f', 0)
+                          .arg(decimal_text(-cut.needed_db, 1))
+                          .arg(decimal_text(kLeastCut, 0))
                           .arg(next)
                 : cut.levels_with
                     ? tr("So much and no more: then %1 is as near.").arg(next)
@@ -151,7 +151,7 @@ void CutOffer::suggest() {
 void CutOffer::cut_and_log() {
     if (!heard_ || mix_->count() == 0) return;
     const RingOutStep step = this->step();
-    put(step, tr("Cut %1 by %2 dB and log it").arg(band_text(band_at(step.hz))).arg(-step.cut_db, 0, 'f', 1));
+    put(step, tr("Cut %1 by %2 dB and log it").arg(band_text(band_at(step.hz))).arg(decimal_text(-step.cut_db, 1)));
 }
 
 void CutOffer::log_only() {

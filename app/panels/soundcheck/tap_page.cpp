@@ -185,8 +185,8 @@ void TapPage::show_findings(const QString& name) {
     table_->setRowCount(static_cast<int>(modes.size()));
     for (int row = 0; row < table_->rowCount(); ++row) {
         const TapMode& mode = modes[static_cast<std::size_t>(row)];
-        const QStringList cells{tr("%1 Hz").arg(mode.hz, 0, 'f', 1), qstr(note_of(mode.hz).name),
-                                QString::number(mode.q, 'f', 1), tr("%1 dB").arg(mode.level_db + 0.0, 0, 'f', 1)};
+        const QStringList cells{tr("%1 Hz").arg(decimal_text(mode.hz, 1)), qstr(note_of(mode.hz).name),
+                                decimal_text(mode.q, 1), tr("%1 dB").arg(decimal_text(mode.level_db + 0.0, 1))};
         for (int c = 0; c < cells.size(); ++c) table_->setItem(row, c, new QTableWidgetItem(cells[c]));
     }
     table_->resizeColumnsToContents();

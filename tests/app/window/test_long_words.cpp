@@ -120,6 +120,7 @@ class TestLongWords : public QObject {
   private Q_SLOTS:
     void cleanup() {
         set_translator({});
+        set_decimal_mark('.');
         QLocale::setDefault(QLocale::system());
         qDeleteAll(qApp->findChildren<QTranslator*>());
     }

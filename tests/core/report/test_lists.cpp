@@ -3,6 +3,7 @@
 #include "core/report/lists.h"
 #include "core/report/risks.h"
 #include "core/report/words.h"
+#include "core/units/translate.h"
 #include "tests/support/registry.h"
 
 using namespace howlmap;
@@ -91,21 +92,29 @@ class TestLists : public QObject {
         QCOMPARE(send_matrix(show).rows[0], (std::vector<std::string>{"1", "voice", "92"}));
     }
 
-    void ring_out_list_tells_what_is_cut_already() {
-        ToleranceFigures tolerance;
-        tolerance.first_ring = {{500.0, 0.42}, {1250.0, 0.1}};
+    void ring_out_list_tells_who_rings_and_what_is_cut_already() {
         const Show show = two_player_show();
-        Ring ring;
-        ring.band_hz = 1250.0;
-        ring.strongest_mix = show.mixes[0].id;
-        ring.strongest_loudspeaker = show.loudspeakers[0].id;
-        ring.strongest_input = show.inputs[0].id;
-        const Table table = ring_out_list(show, tolerance, {ring});
-        QCOMPARE(table.rows[0], (std::vector<std::string>{"500 Hz", "42 %", "", "mix 1: -6 dB"}));
-        QCOMPARE(table.rows[1], (std::vector<std::string>{"1.25 kHz", "10 %",
-                                                          "mix " + std::to_string(show.mixes[0].number) + ": " +
-                                                              show.loudspeakers[0].name + " to " + show.inputs[0].name,
-                                                          ""}));
+        const Table table =
+            ring_out_list(show, {{500.0, 0.42, 512.0, {}, {}, {}},
+                                 {1250.0, 0.1, 1187.0, show.inputs[0].id, show.loudspeakers[0].id, show.mixes[0].id},
+                                 {2000.0, 0.001, 2000.0, "gone", "w1", "m1"}});
+        QCOMPARE(table.rows[0], (std::vector<std::string>{"500 Hz", "512 Hz", "42 %",
+                                                          "not known: no loop as drawn reaches it", "mix 1: -6 dB"}));
+        QCOMPARE(table.rows[1],
+                 (std::vector<std::string>{"1.25 kHz", "1.19 kHz", "10 %", "mix 1: wedge 1 to fiddle", ""}));
+        QCOMPARE(table.rows[2][2], std::string("< 1 %"));
+        QCOMPARE(table.rows[2][3], table.rows[0][3]);
+    }
+
+    void what_was_found_at_the_soundcheck_is_in_words() {
+        Show show = two_player_show();
+        QVERIFY(soundcheck_list(show).rows.empty());
+        show.soundcheck = {{547.0, 500.0, "fid", "m1", "cut", -4.5, "18:02", "with the whole band", {}},
+                           {1210.0, 1250.0, "", "gone", "heard", 0.0, "", "", {}}};
+        QCOMPARE(soundcheck_list(show).rows[0],
+                 (std::vector<std::string>{"547 Hz", "500 Hz", "front", "cut", "-4.5 dB", "with the whole band"}));
+        QCOMPARE(soundcheck_list(show).rows[1],
+                 (std::vector<std::string>{"1.21 kHz", "1.25 kHz", "gone", "heard", "", ""}));
     }
 
     void notes_of_players_and_gear_are_listed_where_there_are_any() {
@@ -119,10 +128,39 @@ class TestLists : public QObject {
     }
 
     void all_lists_have_a_file_name_each() {
-        QCOMPARE(all_lists(two_player_show(), {}, {}).size(), 3U);
-        const auto lists = all_lists(two_player_show(), ToleranceFigures{}, {});
-        QCOMPARE(lists.size(), 4U);
-        QCOMPARE(lists.back().file, std::string("ring-out.csv"));
+        Show show = two_player_show();
+        QCOMPARE(all_lists(show, {}).size(), 3U);
+        show.performers[0].notes = "sits";
+        show.soundcheck.push_back({});
+        const auto lists = all_lists(show, {{}});
+        QCOMPARE(lists.size(), 6U);
+        QCOMPARE(lists[4].file, std::string("ring-out.csv"));
+    }
+
+    void figures_have_the_decimal_mark_of_the_language_and_lists_for_machines_points() {
+        Show show = two_player_show();
+        show.mixes[0].sends[0].level_db = 92.5;
+        show.mixes[0].delay_ms = 1.5;
+        show.inputs[0].high_pass = HighPass{1250.0, 2, {}};
+        const std::vector<RingOutBand> bands{{1250.0, 0.4, 1187.0, "fid", "w1", "m1"}};
+        const auto with_points = all_lists(show, bands);
+        set_decimal_mark(',');
+        QCOMPARE(hz_words(1250.0), std::string("1,25 kHz"));
+        QCOMPARE(band_words(31.5), std::string("31,5 Hz"));
+        QCOMPARE(margin_words(-3.14), std::string("-3,1 dB"));
+        QCOMPARE(peak_words({545.0, 8.5, -6.5, {}}), std::string("-6,5 dB at 545 Hz, Q 8,5"));
+        QCOMPARE(distance_words(1.5, Units::metric), std::string("1,50 m"));
+        QCOMPARE(send_matrix(show).rows[0][2], std::string("92,5"));
+        AnalysisResult near;
+        near.margin_db = 0.7;
+        QVERIFY(risk_sentences(show, near)[0].find("0,7 dB") != std::string::npos);
+        for (std::size_t i = 0; i < with_points.size(); ++i) {
+            QVERIFY(to_csv(all_lists(show, bands)[i].table).find_first_of("0123456789") != std::string::npos);
+            const PointsInFigures for_machines;
+            QCOMPARE(to_csv(all_lists(show, bands)[i].table), to_csv(with_points[i].table));
+        }
+        QVERIFY(to_csv(mix_list(show)) != to_csv(with_points[1].table));
+        set_decimal_mark('.');
     }
 
     void risks_are_three_sentences_with_both_margins() {

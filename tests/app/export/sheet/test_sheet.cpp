@@ -73,6 +73,9 @@ SheetContent content_of(int inputs, int mixes, bool stretch) {
         ring.strongest_mix = "m1";
     }
     result.rings = {ring};
+    for (const BandProbability& first : result.tolerance->first_ring)
+        content.ring_out.push_back({first.band_hz, first.probability, first.band_hz, ring.strongest_input,
+                                    ring.strongest_loudspeaker, ring.strongest_mix});
     return content;
 }
 
@@ -210,7 +213,7 @@ class TestSheet : public QObject {
         QVERIFY(file.open(QIODevice::ReadOnly));
         auto read = read_show(file.readAll().toStdString());
         QVERIFY(read);
-        SheetContent content{read->show, {}};
+        SheetContent content{read->show, {}, {}};
         content.show.performers.front().notes = "hears with the left ear only";
         content.show.loudspeakers.front().notes = "brings its own stand";
         AnalysisOptions quick;
@@ -338,10 +341,10 @@ class TestSheet : public QObject {
         for (int y = page.height() / 10; y < page.height() * 9 / 10; ++y) {
             const QList<double> all = runs_of(page, y, 0, page.width());
             if (all.size() == 2) stage = std::max(stage, all[1] - all[0]);
-            // The bar is the only thing with three ticks near the left margin.
+            // The bar is the only thing with three ticks near the left margin; words follow it.
             const QList<double> left = runs_of(page, y, 0, page.width() / 2);
-            if (left.size() == 3 && left[0] < page.width() / 8 && std::abs(left[0] + left[2] - 2.0 * left[1]) < 3.0)
-                bar = left[2] - left[0];
+            if (left.size() >= 3 && left[0] < page.width() / 8 && std::abs(left[0] + left[2] - 2.0 * left[1]) < 3.0)
+                bar = std::max(bar, left[2] - left[0]);
         }
         return {stage, bar};
     }

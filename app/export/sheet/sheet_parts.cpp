@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/export/sheet/sheet_parts.h"
+
+#include <algorithm>
+
+#include "app/export/sheet/mix_block.h"
+#include "app/export/sheet/sheet_text.h"
+#include "app/export/sheet/table_block.h"
+#include "app/settings/figures.h"
+#include "core/report/differences.h"
+#include "core/report/lists.h"
+#include "core/report/risks.h"
+
+namespace howlmap::app {
+namespace {
+
+constexpr double kLeastPlanHeight = 200.0;
+constexpr double kAboveCaption = 4.0;
+constexpr double kMostNotesOnTop = 64.0;  ///< longer ones would push the plan from the first page
+constexpr std::size_t kBandsListed = 8;   ///< beyond these a band is as unlikely as any other
+
+bool notes_on_top(const Flow& flow, const Show& show) {
+    return flow.text_height(qstr(show.notes), Type::body, flow.width()) <= kMostNotesOnTop;
+}
+
+/// Title, who plays where and when, and whom to call.
+void draw_head(Flow& flow, const Show& show) {
+    const QString title = title_of(show);
+    flow.text(flow.take(flow.text_height(title, Type::title, flow.width())), title, Type::title);
+    const QString where = listed_parts({qstr(show.act), qstr(show.venue), qstr(show.date)});
+    if (!where.isEmpty()) flow.paragraph(where);
+    const Contact& c = show.contact;
+    const QString contact = listed_parts({qstr(c.name), qstr(c.phone), qstr(c.email)});
+    if (!contact.isEmpty()) flow.paragraph(sheet_text("Contact: %1").arg(contact));
+    if (!show.notes.empty() && notes_on_top(flow, show)) flow.paragraph(qstr(show.notes));
+}
+
+void draw_plan(Flow& flow, const PlanBlock& plan) {
+    flow.need(kLeastPlanHeight);
+    const double words =
+        plan.caption.isEmpty() ? 0.0 : flow.text_height(plan.caption, Type::small, flow.width()) + 3.0 + kAboveCaption;
+    const double room = flow.room_left() - words - 1.0;
+    plan.draw(flow.painter(), flow.take(std::min(room, plan.height({flow.width(), room}))));
+    if (words == 0.0) return;
+    flow.skip(kAboveCaption);
+    flow.paragraph(plan.caption, Type::small);
+}
+
+/// Notes that were too long for the head, and those on players and gear.
+void draw_notes(Flow& flow, const Show& show) {
+    if (!show.notes.empty() && !notes_on_top(flow, show)) {
+        flow.heading(sheet_text("About this show"));
+        flow.paragraph(qstr(show.notes));
+    }
+    const report::Table notes = report::notes_list(show);
+    draw_list(flow, qstr(notes.title), notes);
+}
+
+void draw_mixes(Flow& flow, const SheetContent& content, const SheetOptions& options) {
+    const auto sheets = report::mix_sheets(content.show);
+    if (sheets.empty()) return;
+    const QString words = sheet_text(
+        "Sends are levels at 1 m from the mix's loudspeaker in loud playing. Grey bars and numbers: the bands of the "
+        "ring-out list, in its order, in the mix through which they most likely ring.");
+    flow.heading(sheet_text("Monitor mixes and starting equalisers"),
+                 16.0 + flow.text_height(words, Type::small, flow.width()) + mix_height(flow, sheets.front()));
+    flow.paragraph(words, Type::small);
+    for (const report::MixSheet& sheet : sheets) {
+        if (options.one_mix_a_page && &sheet != &sheets.front()) flow.break_page();
+        draw_mix(flow, sheet, band_risk(content.ring_out, sheet.mix->id));
+    }
+}
+
+void draw_ring_out(Flow& flow, const SheetContent& content) {
+    report::Table table = report::ring_out_list(content.show, content.ring_out);
+    if (table.rows.empty()) return;
+    if (table.rows.size() > kBandsListed) table.rows.resize(kBandsListed);
+    const QString words = sheet_text(
+        "How often a band is the first to ring if the stage is set up by hand after this plan, never quite alike, and "
+        "the loop that most likely makes it.");
+    flow.heading(sheet_text("Ring-out list, most likely first"),
+                 flow.text_height(words, Type::small, flow.width()) + 60.0);
+    flow.paragraph(words, Type::small);
+    draw_table(flow, table);
+}
+
+void draw_sentences(Flow& flow, const QString& heading, const std::vector<std::string>& sentences) {
+    double height = 0.0;  // a few sentences stay together
+    for (const std::string& sentence : sentences)
+        height += flow.text_height(qstr(sentence), Type::body, flow.width()) + 4.0;
+    flow.heading(heading, height);
+    for (const std::string& sentence : sentences) flow.paragraph(qstr(sentence));
+}
+
+void draw_changes(Flow& flow, const Show& show, const SheetOptions& options) {
+    const report::Table table = report::differences_since(*options.since, show);
+    const QString heading = sheet_text("Changed since %1").arg(options.since_name);
+    if (!table.rows.empty()) return draw_list(flow, heading, table);
+    flow.heading(heading);
+    flow.paragraph(sheet_text("Nothing that matters for patching, placing or equalising."));
+}
+
+}  // namespace
+
+QString title_of(const Show& show) { return show.title.empty() ? sheet_text("Untitled show") : qstr(show.title); }
+
+QString listed_parts(const QStringList& parts) {
+    QStringList filled = parts;
+    filled.removeAll(QString());
+    return filled.join(QStringLiteral("  ·  "));
+}
+
+void draw_parts(Flow& flow, const SheetContent& content, const SheetOptions& options, const PlanBlock& plan) {
+    const Show& show = content.show;
+    draw_head(flow, show);
+    if (options.plan) draw_plan(flow, plan);
+    if (options.since) draw_changes(flow, show, options);
+    if (options.inputs) {
+        const report::Table inputs = report::input_list(show);
+        draw_list(flow, qstr(inputs.title), inputs);
+        draw_notes(flow, show);
+    }
+    if (options.mixes) {
+        draw_mixes(flow, content, options);
+        draw_ring_out(flow, content);
+        const report::Table found = report::soundcheck_list(show);
+        draw_list(flow, qstr(found.title), found);
+    }
+    if (options.risks) {
+        draw_sentences(flow, sheet_text("Risks on this stage"), report::risk_sentences(show, content.result));
+        draw_sentences(flow, sheet_text("Cautions"), report::caution_sentences());
+    }
+}
+
+}  // namespace howlmap::app

@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The sheets of the examples as their readers get them: both languages, both papers.
+#include <QProcess>
+#include <QRegularExpression>
+#include <QStandardPaths>
+#include <QTemporaryDir>
+#include <QTranslator>
+
+#include "app/export/sheet/advance_sheet.h"
+#include "app/export/sheet/sheet_plan.h"
+#include "app/settings/language.h"
+#include "core/file/read.h"
+#include "core/units/translate.h"
+#include "tests/support/registry.h"
+
+using namespace howlmap;
+using namespace howlmap::app;
+
+namespace {
+
+Show example_named(const QString& name) {
+    QFile file(QStringLiteral(":/examples/%1.howlmap").arg(name));
+    if (!file.open(QIODevice::ReadOnly)) return {};
+    auto read = read_show(file.readAll().toStdString());
+    return read ? read->show : Show{};
+}
+
+SheetContent analysed(Show show) {
+    show.tolerance.draws = 32;  // enough for a ring-out list
+    AnalysisOptions quick;
+    quick.listening = false;
+    return sheet_content(show, *analyse(show, quick));
+}
+
+/// The text of each page.
+QStringList pages_of(const SheetContent& content, const SheetOptions& options) {
+    QTemporaryDir dir;
+    const QString path = dir.filePath(QStringLiteral("sheet.pdf"));
+    QFile file(path);
+    if (!file.open(QIODevice::WriteOnly)) return {};
+    file.write(sheet_pdf(content, options, plan_of_sheet(content, {})));
+    file.close();
+    QProcess process;
+    process.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), path, QStringLiteral("-")});
+    if (!process.waitForFinished(30000) || process.exitCode() != 0) return {};
+    QStringList pages = QString::fromUtf8(process.readAllStandardOutput()).split(u'\f');
+    pages.removeLast();
+    return pages;
+}
+
+}  // namespace
+
+class TestSheetPages : public QObject {
+    Q_OBJECT
+
+    static void rows(std::initializer_list<const char*> names) {
+        QTest::addColumn<QString>("name");
+        QTest::addColumn<bool>("german");
+        QTest::addColumn<int>("paper");
+        for (const char* name : names)
+            for (const bool german : {false, true})
+                for (const auto paper : {QPageSize::A4, QPageSize::Letter})
+                    QTest::addRow("%s, %s, %s", name, german ? "German" : "English",
+                                  paper == QPageSize::A4 ? "A4" : "Letter")
+                        << QString::fromLatin1(name) << german << static_cast<int>(paper);
+    }
+
+  private Q_SLOTS:
+    void initTestCase() {
+        if (QStandardPaths::findExecutable(QStringLiteral("pdftotext")).isEmpty())
+            QSKIP("poppler-utils is not installed");
+    }
+    void cleanup() {
+        set_translator({});
+        set_decimal_mark('.');
+        QLocale::setDefault(QLocale::c());
+        qDeleteAll(qApp->findChildren<QTranslator*>());
+    }
+
+    void six_players_take_four_pages_at_most_data() { rows({"folk-band-six", "sixteen-inputs"}); }
+    /// And none of them is left half empty but the last.
+    void six_players_take_four_pages_at_most() {
+        QFETCH(QString, name);
+        QFETCH(bool, german);
+        QFETCH(int, paper);
+        if (german) QLocale::setDefault(QLocale(QLocale::German)), speak(QLocale(QLocale::German));
+        SheetOptions options;
+        options.paper = static_cast<QPageSize::PageSizeId>(paper);
+        const SheetContent content = analysed(example_named(name));
+        QCOMPARE(content.show.performers.size(), std::size_t{6});
+        const QStringList pages = pages_of(content, options);
+        QVERIFY2(pages.size() >= 2 && pages.size() <= 4, qPrintable(QString::number(pages.size())));
+        // The list to patch from is whole, on the page of the plan.
+        for (const Input& input : content.show.inputs)
+            QVERIFY2(pages[0].count(QString::fromStdString(input.name)) >= (input.has_position ? 2 : 1),
+                     input.name.c_str());
+        QVERIFY(
+            pages.last().contains(german ? QStringLiteral("Liste zum Einpfeifen") : QStringLiteral("Ring-out list")));
+    }
+
+    void german_has_decimal_commas_everywhere_data() {
+        QTest::addColumn<QString>("name");
+        for (const char* name : {"classroom", "duo", "duo-in-ears", "fiddle-and-wedge", "folk-band-six"})
+            QTest::newRow(name) << QString::fromLatin1(name);
+    }
+    void german_has_decimal_commas_everywhere() {
+        QFETCH(QString, name);
+        static const QRegularExpression point(QStringLiteral("\\d\\.\\d")), comma(QStringLiteral("\\d,\\d"));
+        Show show = example_named(name);
+        show.marks.clear();  // texts of the user stay as they were typed
+        show.mixes[0].graphic_eq = {{11, -4.5}};
+        show.mixes[0].notches.push_back({545.5, 8.5, -6.5, {}});
+        show.mixes[0].sends[0].level_db = 92.5;
+        show.soundcheck.push_back({1210.0, 1250.0, "", "", "cut", -4.5, "", "", {}});
+        const SheetContent content = analysed(show);
+        SheetOptions options;
+        auto older = std::make_shared<Show>(show);
+        older->loudspeakers[0].position.x += 0.25;
+        options.since = older;
+        options.since_name = QStringLiteral("older");
+        QVERIFY(pages_of(content, options).join(u' ').contains(point));
+        QLocale::setDefault(QLocale(QLocale::German));
+        speak(QLocale(QLocale::German));
+        const QString text = pages_of(content, options).join(u' ');
+        QVERIFY(text.contains(comma));
+        const auto left = point.match(text);
+        QVERIFY2(!left.hasMatch(), qPrintable(text.mid(left.capturedStart() - 20, 60)));
+    }
+
+    void notes_longer_than_a_page_are_told_after_the_lists() {
+        SheetContent content = analysed(example_named(QStringLiteral("duo")));
+        for (int k = 1; k <= 400; ++k) content.show.notes += "Sentence number " + std::to_string(k) + " of the notes. ";
+        const QStringList pages = pages_of(content, {});
+        QVERIFY(pages.size() > 2 && pages[0].contains(QStringLiteral("AUDIENCE")));
+        const QString text = pages.join(u' ').simplified();
+        for (const int k : {1, 57, 399, 400})
+            QVERIFY2(text.contains(QStringLiteral("number %1 of").arg(k)), qPrintable(QString::number(k)));
+    }
+};
+
+HOWLMAP_TEST(TestSheetPages)
+#include "test_sheet_pages.moc"
