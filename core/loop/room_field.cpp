@@ -19,12 +19,8 @@ RoomField::RoomField(const Show& show)
         efficiencies_.push_back(random_energy_efficiencies(ReceiverPattern(input)));
     }
     const double speed = speed_of_sound(show.air.temperature_c);
-    for (std::size_t i = 0; i < show.loudspeakers.size(); ++i) {
-        const Directivity& directivity = show.loudspeakers[i].directivity;
-        std::size_t same = 0;  // cabinets of one kind share the integrals
-        while (show.loudspeakers[same].directivity != directivity) ++same;
-        factors_.push_back(same < i ? factors_[same] : directivity_factors(directivity, speed));
-    }
+    for (const Loudspeaker& unit : show.loudspeakers)
+        factors_.push_back(directivity_factors(unit.directivity, speed));
 }
 
 double RoomField::rms(int input, int loudspeaker, double hz) const {

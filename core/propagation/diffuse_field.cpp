@@ -3,6 +3,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <deque>
+#include <mutex>
 
 namespace howlmap {
 
@@ -13,11 +15,32 @@ double interpolate(const ThirdOctaveValues& values, double hz) {
     return values[low] * (1.0 - t) + values[low + 1] * t;
 }
 
-ThirdOctaveValues directivity_factors(const Directivity& directivity, double speed) {
+namespace {
+struct KnownFactors {
+    Directivity directivity;
+    double speed;
+    ThirdOctaveValues values;
+};
+
+ThirdOctaveValues integrated(const Directivity& directivity, double speed) {
     ThirdOctaveValues values;
     for (int band = 0; band < kThirdOctaves; ++band)
         values[static_cast<std::size_t>(band)] = directivity_factor(directivity, third_octave_centre(band), speed);
     return values;
+}
+}  // namespace
+
+ThirdOctaveValues directivity_factors(const Directivity& directivity, double speed) {
+    // Integrals over the sphere. Hundreds of variants of a show ask for the same few, so the latest are kept.
+    constexpr std::size_t kKept = 32;
+    static std::mutex mutex;
+    static std::deque<KnownFactors> known;
+    const std::lock_guard lock(mutex);
+    for (const KnownFactors& one : known)
+        if (one.speed == speed && one.directivity == directivity) return one.values;
+    known.push_front({directivity, speed, integrated(directivity, speed)});
+    if (known.size() > kKept) known.pop_back();
+    return known.front().values;
 }
 
 ThirdOctaveValues random_energy_efficiencies(const ReceiverPattern& pattern) {

@@ -15,7 +15,8 @@ using ThirdOctaveValues = std::array<double, kThirdOctaves>;
 /// Value at a frequency: linear over log f between exact third-octave centres, held at the ends.
 double interpolate(const ThirdOctaveValues& values, double hz);
 
-/// Directivity factor Q of a loudspeaker at the third-octave centres.
+/// Directivity factor Q of a loudspeaker at the third-octave centres. The latest answers are kept: asking again for the
+/// same is quick. May be asked from many threads.
 ThirdOctaveValues directivity_factors(const Directivity& directivity, double speed);
 /// Random energy efficiency of a receiver at the third-octave centres.
 ThirdOctaveValues random_energy_efficiencies(const ReceiverPattern& pattern);
