@@ -113,11 +113,15 @@ PlanActions::PlanActions(PlanView& view) : QObject(&view), view_(view) {
     grid = checkable(make(view, this, tr("&Grid"), Qt::CTRL | Qt::Key_G, tr("Shows the grid."),
                           [v, this] { v->set_grid_visible(grid->isChecked()); }),
                      true);
+    rulers = checkable(make(view, this, tr("R&ulers"), Qt::CTRL | Qt::SHIFT | Qt::Key_R,
+                            tr("Shows rulers: across from the centre line, in depth from the downstage edge."),
+                            [v, this] { v->set_rulers_visible(rulers->isChecked()); }),
+                       true);
 
     make_output();
     // These concern the plan as a whole and work wherever the focus is.
-    for (QAction* action :
-         {zoom_in, zoom_out, zoom_fit, zoom_actual, snapping, grid, export_picture, print, preview, copy_picture})
+    for (QAction* action : {zoom_in, zoom_out, zoom_fit, zoom_actual, snapping, grid, rulers, export_picture, print,
+                            preview, copy_picture})
         action->setShortcutContext(Qt::WindowShortcut);
     auto* tools = new QActionGroup(this);
     tool_select = checkable(make(view, this, tr("&Select"), Qt::Key_V, tr("Picks, moves and turns objects."),
@@ -168,7 +172,7 @@ QList<QAction*> PlanActions::arrange_group() const {
 }
 
 QList<QAction*> PlanActions::view_group() const {
-    return {zoom_in, zoom_out, zoom_fit, zoom_selection, zoom_actual, snapping, grid};
+    return {zoom_in, zoom_out, zoom_fit, zoom_selection, zoom_actual, snapping, grid, rulers};
 }
 
 QList<QAction*> PlanActions::tool_group() const { return {tool_select, tool_measure, tool_outline}; }

@@ -22,13 +22,13 @@ class PlanActions : public QObject {
     QAction *align_left, *align_centre, *align_right, *align_front, *align_middle, *align_back;
     QAction *spread_across, *spread_depth;
     QAction *zoom_in, *zoom_out, *zoom_fit, *zoom_selection, *zoom_actual;
-    QAction *snapping, *grid;
+    QAction *snapping, *grid, *rulers;
     QAction *export_picture, *print, *preview, *copy_picture;
     QAction *tool_select, *tool_measure, *tool_outline;
 
     QList<QAction*> edit_group() const;     ///< cut .. select same kind
     QList<QAction*> arrange_group() const;  ///< turn, mirror, align, spread, lock
-    QList<QAction*> view_group() const;     ///< zoom, snapping, grid
+    QList<QAction*> view_group() const;     ///< zoom, snapping, grid, rulers
     QList<QAction*> tool_group() const;
     QList<QAction*> output_group() const;  ///< write, print, preview, copy as picture
     /// The menu of the right mouse button and of the Menu key.

@@ -32,6 +32,19 @@ QRectF PlanFurniture::legend_box() const {
             kLegendSize.width(), kLegendSize.height()};
 }
 
+bool PlanFurniture::has_map() const {
+    const auto picture = view_.layers().maps().picture();
+    return picture && !picture->image.isNull();
+}
+
+std::vector<QRectF> PlanFurniture::boxes() const {
+    const double ppm = view_.pixels_per_metre();
+    const double bar = scale_bar_length(ppm, view_.plan_scene().style().units) * ppm;
+    std::vector<QRectF> boxes{{kFromEdgePx, height() - kFromEdgePx - kScaleBarHeight, bar, kScaleBarHeight}};
+    if (has_map()) boxes.push_back(legend_box());
+    return boxes;
+}
+
 void PlanFurniture::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
@@ -45,7 +58,7 @@ void PlanFurniture::paintEvent(QPaintEvent*) {
     }
     const MapService& maps = view_.layers().maps();
     if (!maps.trouble().isEmpty()) paint_notice(painter, style, maps.trouble());
-    if (maps.picture() && !maps.picture()->image.isNull()) paint_map_corner(painter, style);
+    if (has_map()) paint_map_corner(painter, style);
 }
 
 void PlanFurniture::paint_map_corner(QPainter& painter, const PlanStyle& style) const {

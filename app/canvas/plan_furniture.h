@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <QWidget>
+#include <vector>
 
 #include "app/export/plan_style.h"
 
@@ -16,12 +17,15 @@ class PlanFurniture : public QWidget {
     explicit PlanFurniture(PlanView& view);
     /// What the map says under the pointer.
     void set_reading(const QString& text);
+    /// What it covers, in pixels of the viewport.
+    std::vector<QRectF> boxes() const;
 
   protected:
     void paintEvent(QPaintEvent* event) override;
 
   private:
     QRectF legend_box() const;
+    bool has_map() const;
     void paint_map_corner(QPainter& painter, const PlanStyle& style) const;
     void paint_notice(QPainter& painter, const PlanStyle& style, const QString& notice) const;
 

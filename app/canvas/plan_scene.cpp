@@ -15,7 +15,6 @@ namespace {
 constexpr double kRoundabout = 8.0;  ///< metres of page around the drawing that one can scroll to
 constexpr double kPickPx = 5.0;
 constexpr int kPicturesKb = 32 * 1024;  ///< for kept pictures of objects and names
-constexpr int kLiveNames = 200;  ///< with more objects names make way when the hand has let go, not while it moves
 }  // namespace
 
 PlanScene::PlanScene(Document& document, Selection& selection, QObject* parent)
@@ -93,7 +92,7 @@ void PlanScene::follow(const std::set<std::string>& touched) {
         const std::optional<ObjectLook> now = look_of(show, id);
         if (now.has_value() != looks_.contains(key)) same_objects = false;
         if (!now || !looks_.contains(key)) continue;
-        if (names_wait()) labels_[key]->shift(now->at - looks_[key].at);
+        if (document_.in_gesture()) labels_[key]->shift(now->at - looks_[key].at);
         looks_[key] = *now;
         items_[key]->look_changed();
         labels_[key]->update();
@@ -106,11 +105,10 @@ void PlanScene::follow(const std::set<std::string>& touched) {
     if (show.stage.outline != drawn_outline_ || show.stage.surfaces != drawn_surfaces_ ||
         stage_word_boxes(show, style_) != drawn_words_)
         follow_stage();
-    if (!same_objects || !names_wait()) queue_labels();
+    // While the hand moves a name goes along with its object; when it has let go, names make way for each other.
+    if (!same_objects || !document_.in_gesture()) queue_labels();
     Q_EMIT objects_changed();
 }
-
-bool PlanScene::names_wait() const { return document_.in_gesture() && order_.size() > kLiveNames; }
 
 /// Only what gained or lost its ring is painted anew.
 void PlanScene::follow_selection() {
@@ -160,8 +158,10 @@ QRectF PlanScene::bounds_of(const QStringList& ids) const {
     return all;
 }
 
-void PlanScene::set_scale(double metres_per_pixel) {
-    if (metres_per_pixel == style_.px) return;
+void PlanScene::set_view(double metres_per_pixel, const NameRoom& room) {
+    if (metres_per_pixel == style_.px && room == name_room_) return;
+    name_room_ = room;
+    if (metres_per_pixel == style_.px) return queue_labels();
     style_.px = metres_per_pixel;
     for (ObjectItem* item : std::as_const(items_)) item->look_changed();
     ground_->look_changed();
@@ -205,14 +205,18 @@ void PlanScene::queue_labels() {
 
 void PlanScene::lay_out_labels() {
     std::vector<const ObjectLook*> looks;
+    for (const QString& id : std::as_const(order_)) looks.push_back(&looks_[id]);
+    if (looks.size() > kMostSearched) return lay_out_crowd(looks);
+    const PageNames names = names_on_screen(document_.show(), looks, style_, name_room_, &name_sizes_);
+    for (std::size_t i = 0; i < looks.size(); ++i) labels_[looks[i]->id]->set_name(names.places[i], names.texts[i]);
+}
+
+void PlanScene::lay_out_crowd(const std::vector<const ObjectLook*>& looks) {
     QHash<QString, int> last;
-    for (const QString& id : std::as_const(order_)) {
-        looks.push_back(&looks_[id]);
-        last[id] = labels_[id]->side();
-    }
+    for (const ObjectLook* look : looks) last[look->id] = labels_[look->id]->side();
     const std::vector<LabelPlace> places = placed_names(document_.show(), looks, style_, last, {true, &name_sizes_});
     for (std::size_t i = 0; i < places.size(); ++i)
-        labels_[looks[i]->id]->set_place(label_rect(places[i], style_), places[i].side);
+        labels_[looks[i]->id]->set_name({places[i].rect, {}, false, true}, looks[i]->label, places[i].side);
 }
 
 }  // namespace howlmap::app

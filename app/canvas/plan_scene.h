@@ -10,6 +10,7 @@
 
 #include "app/document/document.h"
 #include "app/document/selection.h"
+#include "app/export/labels.h"
 #include "app/export/object_look.h"
 #include "app/export/plan_style.h"
 
@@ -33,6 +34,7 @@ class PlanScene : public QGraphicsScene {
 
     Document& document() const { return document_; }
     const Selection& selection() const { return selection_; }
+    const QHash<QString, LabelItem*>& names() const { return labels_; }
     const PlanStyle& style() const { return style_; }
     /// How an object looks now; an unknown id gives an empty look.
     const ObjectLook& look(const QString& id) const;
@@ -48,7 +50,7 @@ class PlanScene : public QGraphicsScene {
     /// Box of the drawn objects.
     QRectF bounds_of(const QStringList& ids) const;
 
-    void set_scale(double metres_per_pixel);
+    void set_view(double metres_per_pixel, const NameRoom& room);
     void set_ink(const Ink& ink);
     void set_font(const QFont& font);
     void set_hovered(const QString& id);
@@ -66,14 +68,15 @@ class PlanScene : public QGraphicsScene {
     void refresh_items();
     void follow_selection();
     void queue_labels();
-    bool names_wait() const;
     void lay_out_labels();
+    void lay_out_crowd(const std::vector<const ObjectLook*>& looks);
     void follow_stage();
     void fit_scene_rect();
 
     Document& document_;
     Selection& selection_;
     PlanStyle style_;
+    NameRoom name_room_;
     QHash<QString, ObjectLook> looks_;
     QStringList order_;
     QHash<QString, ObjectItem*> items_;

@@ -13,6 +13,7 @@
 #include "app/canvas/plan_accessible.h"
 #include "app/canvas/plan_actions.h"
 #include "app/canvas/plan_furniture.h"
+#include "app/canvas/plan_rulers.h"
 #include "app/canvas/plan_scene.h"
 #include "app/canvas/tools/plan_tools.h"
 #include "app/export/ground.h"
@@ -29,7 +30,8 @@ PlanView::PlanView(Document& document, Selection& selection, AnalysisService& an
       handles_(new Handles(*scene_)),
       guides_(new Guides(*scene_)),
       reading_(new DragReading(*this)),
-      furniture_(new PlanFurniture(*this)) {
+      furniture_(new PlanFurniture(*this)),
+      rulers_(new PlanRulers(*this)) {
     scene_->addItem(handles_);
     scene_->addItem(guides_);
     setScene(scene_.get());
@@ -56,6 +58,8 @@ PlanView::PlanView(Document& document, Selection& selection, AnalysisService& an
     layers_ = new PlanLayers(*this);
     layers_->setParent(this);
     connect(layers_, &PlanLayers::map_changed, furniture_, qOverload<>(&QWidget::update));
+    connect(layers_, &PlanLayers::map_changed, this,
+            [this] { scene_->set_view(1.0 / pixels_per_metre(), name_room()); });
     actions_ = new PlanActions(*this);
     connect(&selection_, &Selection::changed, this, [this] { handles_->refresh(); });
     connect(scene_.get(), &PlanScene::objects_changed, this, [this] { handles_->refresh(); });
@@ -70,6 +74,7 @@ PlanView::PlanView(Document& document, Selection& selection, AnalysisService& an
         set_overlay({});
         zoom_fit();
     });
+    set_rulers_visible(true);
     zoom_fit();
 }
 
@@ -115,6 +120,12 @@ void PlanView::set_grid_visible(bool on) {
     viewport()->update();
 }
 
+void PlanView::set_rulers_visible(bool on) {
+    rulers_visible_ = on;
+    rulers_->show(on);
+    setViewportMargins(on ? kRulerPx : 0, on ? kRulerPx : 0, 0, 0);
+}
+
 void PlanView::set_highlight(const std::optional<Ring>& ring) {
     highlight_ = ring;
     layers_->set_highlight(ring);
@@ -158,6 +169,7 @@ void PlanView::mouseDoubleClickEvent(QMouseEvent* event) {
 
 /// Place under the pointer, and what the map says there.
 void PlanView::read_place(QPoint viewport_point) {
+    rulers_->mark_pointer(viewport_point);
     const Vec2 at = plan_point(viewport_point);
     const auto picture = layers_->maps().picture();
     const QString value = picture ? map_reading(*picture->grid, at) : QString();
@@ -177,7 +189,13 @@ void PlanView::drawBackground(QPainter* painter, const QRectF& rect) {
 void PlanView::resizeEvent(QResizeEvent* event) {
     QGraphicsView::resizeEvent(event);
     furniture_->setGeometry(viewport()->geometry());
+    rulers_->lay_out();
     if (fits_) zoom_fit();
+}
+
+void PlanView::scrollContentsBy(int dx, int dy) {
+    QGraphicsView::scrollContentsBy(dx, dy);
+    if (rulers_) rulers_->update();
 }
 
 void PlanView::changeEvent(QEvent* event) {
@@ -189,6 +207,7 @@ void PlanView::changeEvent(QEvent* event) {
 void PlanView::leaveEvent(QEvent* event) {
     scene_->set_hovered({});
     furniture_->set_reading({});
+    rulers_->mark_pointer({-1, -1});
     QGraphicsView::leaveEvent(event);
 }
 

@@ -10,6 +10,7 @@
 #include "app/document/document.h"
 #include "app/document/selection.h"
 #include "app/document/trouble.h"
+#include "app/export/labels.h"
 #include "core/show/edits.h"
 
 class QAction;
@@ -19,6 +20,7 @@ namespace howlmap::app {
 class PlanScene;
 class PlanTools;
 class PlanFurniture;
+class PlanRulers;
 class PlanLayers;
 class Nudge;
 class PlanActions;
@@ -54,6 +56,7 @@ class PlanView : public QGraphicsView {
     std::optional<double> shown_frequency() const;
     bool snapping() const { return snapping_; }
     bool grid_visible() const { return grid_visible_; }
+    bool rulers_visible() const { return rulers_visible_; }
     double pixels_per_metre() const;
     /// Between a place on the plan in metres and a point of the viewport.
     Vec2 plan_point(QPoint viewport_point) const;
@@ -69,6 +72,7 @@ class PlanView : public QGraphicsView {
     Guides& guides() { return *guides_; }
     PlanLayers& layers() { return *layers_; }
     DragReading& reading() { return *reading_; }
+    const PlanRulers& rulers() const { return *rulers_; }
 
   public Q_SLOTS:
     void set_tool(howlmap::app::ToolKind tool);
@@ -76,6 +80,7 @@ class PlanView : public QGraphicsView {
     void set_frequency(std::optional<double> hz);
     void set_snapping(bool on);
     void set_grid_visible(bool on);
+    void set_rulers_visible(bool on);
     /// Lights the loop that carries most of a ring; its line alone is labelled. No value: none.
     void set_highlight(const std::optional<howlmap::Ring>& ring);
     /// Draws a show as a ghost over the plan: what a cure would move. No value: none.
@@ -130,6 +135,7 @@ class PlanView : public QGraphicsView {
     void dropEvent(QDropEvent* event) override;
     void drawBackground(QPainter* painter, const QRectF& rect) override;
     void resizeEvent(QResizeEvent* event) override;
+    void scrollContentsBy(int dx, int dy) override;
     void changeEvent(QEvent* event) override;
     void leaveEvent(QEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
@@ -141,6 +147,7 @@ class PlanView : public QGraphicsView {
   private:
     void zoom_to(double pixels_per_metre, QPoint anchor);
     void show_rect(const QRectF& rect);
+    NameRoom name_room() const;
     void after_zoom();
     void panned() { fits_ = false; }
     friend class PlanTools;
@@ -156,7 +163,7 @@ class PlanView : public QGraphicsView {
     OverlayChoice overlay_;
     std::optional<double> frequency_;
     std::optional<Ring> highlight_;
-    bool snapping_ = true, grid_visible_ = true;
+    bool snapping_ = true, grid_visible_ = true, rulers_visible_ = true;
     bool fits_ = true;  ///< the whole plan stays in view until the user zooms or pans
     int pastes_ = 0;    ///< how often the same clipboard was pasted: each lands a little further
     std::unique_ptr<PlanScene> scene_;
@@ -167,6 +174,7 @@ class PlanView : public QGraphicsView {
     DragReading* reading_ = nullptr;
     PlanLayers* layers_ = nullptr;
     PlanFurniture* furniture_ = nullptr;
+    PlanRulers* rulers_ = nullptr;
     PlanActions* actions_ = nullptr;
 };
 

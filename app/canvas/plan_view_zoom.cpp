@@ -13,9 +13,21 @@ namespace howlmap::app {
 namespace {
 constexpr double kActual = 100.0;               ///< pixels a metre at 100 %
 constexpr double kLeast = 4.0, kMost = 4000.0;  ///< pixels a metre
+constexpr double kNearWall = 2.0;               ///< metres from the stage
 constexpr double kStep = 1.25;                  ///< of one notch or one key press
 constexpr double kWordsPx = 46.0;               ///< room for the words around the stage
+constexpr double kFromRimPx = 3.0;              ///< names keep off the rim of the view
 constexpr double kFreeAround = 0.03;            ///< of the view, kept free when fitting
+
+/// With the walls that stand close to the stage: their names and the words beyond need room too.
+QRectF with_near_walls(QRectF extent, const Surfaces& walls) {
+    const auto reach = [](const std::optional<Surface>& wall, double edge) {
+        return wall && std::abs(wall->at - edge) < kNearWall ? wall->at : edge;
+    };
+    const double top = reach(walls.back, -extent.top()), bottom = reach(walls.front, -extent.bottom());
+    const double right = reach(walls.left, extent.right()), left = reach(walls.right, extent.left());
+    return extent | QRectF(QPointF(left, -top), QPointF(right, -bottom)).normalized();
+}
 }  // namespace
 
 double PlanView::pixels_per_metre() const { return transform().m11(); }
@@ -32,8 +44,19 @@ void PlanView::zoom_to(double pixels_per_metre, QPoint anchor) {
     after_zoom();
 }
 
+/// While the whole plan is in view its names stay inside it, clear of scale bar and legend.
+NameRoom PlanView::name_room() const {
+    NameRoom room;
+    if (!fits_) return room;
+    const QTransform to_scene = viewportTransform().inverted();
+    const double rim = kFromRimPx;
+    room.view = to_scene.mapRect(QRectF(viewport()->rect()).adjusted(rim, rim, -rim, -rim));
+    for (const QRectF& box : furniture_->boxes()) room.taken.push_back(to_scene.mapRect(box));
+    return room;
+}
+
 void PlanView::after_zoom() {
-    scene_->set_scale(1.0 / pixels_per_metre());
+    scene_->set_view(1.0 / pixels_per_metre(), name_room());
     furniture_->update();
     viewport()->update();
     Q_EMIT zoom_changed(pixels_per_metre());
@@ -44,8 +67,9 @@ void PlanView::zoom_out() { zoom_to(pixels_per_metre() / kStep, viewport()->rect
 void PlanView::zoom_actual() { zoom_to(kActual, viewport()->rect().center()); }
 
 void PlanView::zoom_fit() {
-    show_rect(extent_of(document_.show()));
     fits_ = true;
+    const Show& show = document_.show();
+    show_rect(with_near_walls(extent_of(show), show.stage.surfaces));
 }
 
 void PlanView::zoom_selection() {
@@ -63,7 +87,6 @@ void PlanView::show_rect(const QRectF& rect) {
     const double height = std::max(40.0, room.height() * (1.0 - 2.0 * kFreeAround) - 2.0 * kWordsPx);
     const double scale = std::clamp(std::min(width / rect.width(), height / rect.height()), kLeast, kMost);
     setTransform(QTransform::fromScale(scale, scale));
-    scene_->set_scale(1.0 / scale);
     centerOn(rect.center());
     after_zoom();
 }

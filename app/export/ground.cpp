@@ -86,28 +86,6 @@ void paint_stage_edge(QPainter& painter, const Show& show, const PlanStyle& styl
     painter.restore();
 }
 
-std::vector<PlaneMark> plane_marks(const Show& show, const PlanStyle& style) {
-    const double over = 14.0 * style.px, beside = 8.0 * style.px;
-    const QRectF box = outline_path(show.stage.outline).boundingRect().adjusted(-over, -over, over, over);
-    const Surfaces& planes = show.stage.surfaces;
-    std::vector<PlaneMark> marks;
-    const auto along = [&](const std::optional<Surface>& plane, const QString& name) {
-        if (!plane) return;
-        const QLineF line(box.left(), -plane->at, box.right(), -plane->at);
-        marks.push_back({line, name, line.p1() + QPointF(0.0, -beside), 0.0});
-    };
-    const auto across = [&](const std::optional<Surface>& plane, const QString& name, double side) {
-        if (!plane) return;
-        const QLineF line(plane->at, box.bottom(), plane->at, box.top());
-        marks.push_back({line, name, line.p1() + QPointF(side * beside, 0.0), -90.0});
-    };
-    along(planes.back, QCoreApplication::translate("Plan", "back wall"));
-    along(planes.front, QCoreApplication::translate("Plan", "front wall"));
-    across(planes.left, QCoreApplication::translate("Plan", "left wall"), 1.0);
-    across(planes.right, QCoreApplication::translate("Plan", "right wall"), -1.0);
-    return marks;
-}
-
 namespace {
 struct StageWord {
     QString text;
@@ -154,6 +132,67 @@ std::vector<StageWord> stage_words(const Show& show, const PlanStyle& style) {
 }
 }  // namespace
 
+namespace {
+QRectF box_of(const StageWord& word, const PlanStyle& style) {
+    QSizeF size = text_size_px(word.text, style.font, kWordPx) * style.px;
+    if (word.turn_deg != 0.0) size.transpose();
+    return {word.at - QPointF(size.width() / 2, size.height() / 2), size};
+}
+
+/// Of the name, which reads along its line from the point where it begins.
+QRectF box_of(const PlaneMark& plane, const PlanStyle& style) {
+    const QSizeF size = text_size_px(plane.name, style.font, kWordPx) * style.px;
+    const QPointF at = plane.name_at;
+    if (plane.turn_deg == 0.0) return {at - QPointF(0.0, size.height() / 2), size};
+    return {at - QPointF(size.height() / 2, size.width()), size.transposed()};
+}
+
+/// Moves the name to where nothing else stands: along its line, and where that is full, further out by a line of text.
+void find_room(PlaneMark& plane, QPointF out, const std::vector<QRectF>& taken, const PlanStyle& style) {
+    const QPointF begin = plane.name_at;
+    const double room = plane.line.length() - text_size_px(plane.name, style.font, kWordPx).width() * style.px;
+    const QPointF along = (plane.line.p2() - plane.line.p1()) * (std::max(0.0, room) / plane.line.length());
+    for (const double lines : {0.0, 1.0, 2.0})
+        for (const double part : {0.0, 1.0, 0.25, 0.75, 0.5}) {
+            plane.name_at = begin + along * part + out * lines;
+            const QRectF box = box_of(plane, style);
+            if (std::none_of(taken.begin(), taken.end(), [&](const QRectF& other) { return box.intersects(other); }))
+                return;
+        }
+    plane.name_at = begin;
+}
+}  // namespace
+
+std::vector<PlaneMark> plane_marks(const Show& show, const PlanStyle& style) {
+    const double over = 14.0 * style.px, beside = 8.0 * style.px;
+    const QRectF box = outline_path(show.stage.outline).boundingRect().adjusted(-over, -over, over, over);
+    const Surfaces& planes = show.stage.surfaces;
+    std::vector<PlaneMark> marks;
+    std::vector<QRectF> taken;
+    for (const StageWord& word : stage_words(show, style)) taken.push_back(box_of(word, style));
+    const double line = 1.3 * kWordPx * style.px;
+    const auto add = [&](PlaneMark mark, QPointF out) {
+        find_room(mark, out, taken, style);
+        taken.push_back(box_of(mark, style));
+        marks.push_back(std::move(mark));
+    };
+    const auto along = [&](const std::optional<Surface>& plane, const QString& name, double side) {
+        if (!plane) return;
+        const QLineF wall(box.left(), -plane->at, box.right(), -plane->at);
+        add({wall, name, wall.p1() + QPointF(0.0, -beside), 0.0}, {0.0, side * line});
+    };
+    const auto across = [&](const std::optional<Surface>& plane, const QString& name, double side) {
+        if (!plane) return;
+        const QLineF wall(plane->at, box.bottom(), plane->at, box.top());
+        add({wall, name, wall.p1() + QPointF(side * beside, 0.0), -90.0}, {side * line, 0.0});
+    };
+    along(planes.back, QCoreApplication::translate("Plan", "back wall"), -1.0);
+    along(planes.front, QCoreApplication::translate("Plan", "front wall"), 1.0);
+    across(planes.left, QCoreApplication::translate("Plan", "left wall"), 1.0);
+    across(planes.right, QCoreApplication::translate("Plan", "right wall"), -1.0);
+    return marks;
+}
+
 void paint_stage_words(QPainter& painter, const Show& show, const PlanStyle& style) {
     for (const StageWord& word : stage_words(show, style))
         draw_text(painter, word.at, word.text, style, kWordPx, style.ink.soft, Anchor::centre, word.turn_deg);
@@ -179,18 +218,8 @@ void paint_house_words(QPainter& painter, const Show& show, const PlanStyle& sty
 
 std::vector<QRectF> stage_word_boxes(const Show& show, const PlanStyle& style) {
     std::vector<QRectF> boxes;
-    for (const StageWord& word : stage_words(show, style)) {
-        QSizeF size = text_size_px(word.text, style.font, kWordPx) * style.px;
-        if (word.turn_deg != 0.0) size.transpose();
-        boxes.emplace_back(word.at - QPointF(size.width() / 2, size.height() / 2), size);
-    }
-    for (const PlaneMark& plane : plane_marks(show, style)) {
-        const QSizeF size = text_size_px(plane.name, style.font, kWordPx) * style.px;
-        const QPointF at = plane.name_at;
-        boxes.push_back(plane.turn_deg == 0.0
-                            ? QRectF(at - QPointF(0.0, size.height() / 2), size)
-                            : QRectF(at - QPointF(size.height() / 2, size.width()), size.transposed()));
-    }
+    for (const StageWord& word : stage_words(show, style)) boxes.push_back(box_of(word, style));
+    for (const PlaneMark& plane : plane_marks(show, style)) boxes.push_back(box_of(plane, style));
     return boxes;
 }
 

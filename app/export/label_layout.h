@@ -13,6 +13,7 @@ struct LabelWish {
     int last_side = -1;      ///< where it stood last time, or -1: it stays there while it can
     bool secondary = false;  ///< placed after all others
     bool may_hide = false;   ///< rather no name than one across another or across an object
+    bool anywhere = false;   ///< may leave the page, as its object does
 };
 
 struct LabelPlace {

@@ -51,7 +51,6 @@ std::vector<LabelPlace> placed_names(const Show& show, const std::vector<const O
 
 namespace {
 constexpr std::array kSizesPx = {11.0, 9.0, 8.0};  ///< 8.3 to 6 points on paper
-constexpr std::size_t kMostSearched = 120;         ///< names; beyond, nobody reads them all on one page
 
 QLineF to_px(const QLineF& line, double px) { return {line.p1() / px, line.p2() / px}; }
 
@@ -81,12 +80,22 @@ QString name_on_page(const ObjectLook& look, bool channels_alone) {
     return channels_alone && look.kind == ObjectKind::input ? look.label.section(u' ', 0, 0) : look.label;
 }
 
+std::vector<QString> texts_of(const std::vector<const ObjectLook*>& looks, bool channels_alone) {
+    std::vector<QString> texts;
+    for (const ObjectLook* look : looks) texts.push_back(name_on_page(*look, channels_alone));
+    return texts;
+}
+
 PageLabels searched(const Show& show, const std::vector<const ObjectLook*>& looks, const PlanStyle& style,
-                    const QRectF& page, const std::vector<QString>& texts) {
+                    const NameRoom& room, const std::vector<QString>& texts, QHash<QString, QSizeF>* sizes = nullptr) {
     std::vector<LabelWish> wishes;
-    for (std::size_t i = 0; i < looks.size(); ++i) wishes.push_back(wish_of(*looks[i], texts[i], style, -1, {}));
+    for (std::size_t i = 0; i < looks.size(); ++i) {
+        wishes.push_back(wish_of(*looks[i], texts[i], style, -1, {false, sizes}));
+        wishes.back().anywhere = !room.view.contains(bounds_of(*looks[i], style));
+    }
     for (const QRectF& words : stage_word_boxes(show, style)) wishes.push_back({to_px(words, style.px), {}, {}});
-    PageLabels found = page_labels(wishes, room_of(show, looks, style, page));
+    for (const QRectF& taken : room.taken) wishes.push_back({to_px(taken, style.px), {}, {}});
+    PageLabels found = page_labels(wishes, room_of(show, looks, style, room.view));
     found.labels.resize(looks.size());
     return found;
 }
@@ -108,32 +117,61 @@ PageNames names_on_page(const Show& show, const std::vector<const ObjectLook*>& 
     for (const bool channels_alone : {false, true})
         for (const double size : kSizesPx) {
             sized.label_px = names.label_px = size;
-            names.texts.clear();
-            for (const ObjectLook* look : looks) names.texts.push_back(name_on_page(*look, channels_alone));
-            PageLabels found = searched(show, looks, sized, page, names.texts);
+            names.texts = texts_of(looks, channels_alone);
+            PageLabels found = searched(show, looks, sized, {page, {}}, names.texts);
             names.places = std::move(found.labels);
             if (found.clear) return names;
         }
     return names;
 }
 
+PageNames names_on_screen(const Show& show, const std::vector<const ObjectLook*>& looks, const PlanStyle& style,
+                          const NameRoom& room, QHash<QString, QSizeF>* sizes) {
+    PageNames names;
+    names.label_px = style.label_px;
+    for (const bool channels_alone : {false, true}) {
+        names.texts = texts_of(looks, channels_alone);
+        PageLabels found = searched(show, looks, style, room, names.texts, sizes);
+        names.places = std::move(found.labels);
+        if (found.clear) return names;
+    }
+    for (std::size_t i = 0; i < looks.size(); ++i) {
+        const bool gives_way = looks[i]->kind == ObjectKind::riser || looks[i]->kind == ObjectKind::mark;
+        if (gives_way && !names.places[i].clear) names.places[i] = {};
+    }
+    return names;
+}
+
+namespace {
+void paint_leader(QPainter& painter, const PageLabel& place, const PlanStyle& style) {
+    if (place.leader.isNull()) return;
+    painter.setPen(style.pen(style.ink.soft, 0.6));
+    painter.drawLine(QLineF(place.leader.p1() * style.px, place.leader.p2() * style.px));
+}
+
+void paint_text(QPainter& painter, const ObjectLook& look, const PageLabel& place, const QString& text,
+                const PlanStyle& style) {
+    if (place.rect.isEmpty()) return;
+    const QRectF box = label_rect({place.rect, 0}, style);
+    if (place.on_edge) painter.fillRect(box, style.ink.stage);
+    draw_text(painter, {box.left(), box.center().y()}, text, style, style.label_px,
+              look.kind == ObjectKind::riser ? style.ink.soft : style.ink.ink, Anchor::left);
+}
+}  // namespace
+
 void paint_names(QPainter& painter, const std::vector<const ObjectLook*>& looks, const PageNames& names,
                  const PlanStyle& style) {
-    const auto scaled = [&](const QLineF& line) { return QLineF(line.p1() * style.px, line.p2() * style.px); };
-    for (std::size_t i = 0; i < looks.size(); ++i) {
-        const PageLabel& place = names.places[i];
-        if (place.leader.isNull()) continue;
-        painter.setPen(style.pen(style.ink.soft, 0.6));
-        painter.drawLine(scaled(place.leader));
-    }
-    for (std::size_t i = 0; i < looks.size(); ++i) {
-        const PageLabel& place = names.places[i];
-        if (place.rect.isEmpty()) continue;
-        const QRectF box = label_rect({place.rect, 0}, style);
-        if (place.on_edge) painter.fillRect(box, style.ink.stage);
-        draw_text(painter, {box.left(), box.center().y()}, names.texts[i], style, names.label_px,
-                  looks[i]->kind == ObjectKind::riser ? style.ink.soft : style.ink.ink, Anchor::left);
-    }
+    PlanStyle sized = style;
+    sized.label_px = names.label_px;
+    for (const PageLabel& place : names.places) paint_leader(painter, place, sized);
+    for (std::size_t i = 0; i < looks.size(); ++i)
+        paint_text(painter, *looks[i], names.places[i], names.texts[i], sized);
+}
+
+void paint_name(QPainter& painter, const ObjectLook& look, const PageLabel& place, const QString& text,
+                const PlanStyle& style) {
+    paint_leader(painter, place, style);
+    paint_text(painter, look, place, text, style);
 }
 
 QRectF label_rect(const LabelPlace& place, const PlanStyle& style) {

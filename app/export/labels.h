@@ -32,6 +32,18 @@ struct PageNames {
 /// smallest do not: the input list says whose they are.
 PageNames names_on_page(const Show& show, const std::vector<const ObjectLook*>& looks, const PlanStyle& style,
                         const QRectF& page);
+/// Where names on the screen may stand, page coordinates.
+struct NameRoom {
+    QRectF view;                ///< what no name may leave; null: the view can be moved, any place will do
+    std::vector<QRectF> taken;  ///< what lies over the plan, such as the scale bar
+    friend bool operator==(const NameRoom&, const NameRoom&) = default;
+};
+/// Names for the screen, all in the letters of the style. Where there is no room, channels without names; names of
+/// risers and marks give way. For up to kMostSearched objects.
+PageNames names_on_screen(const Show& show, const std::vector<const ObjectLook*>& looks, const PlanStyle& style,
+                          const NameRoom& room, QHash<QString, QSizeF>* sizes = nullptr);
+inline constexpr std::size_t kMostSearched = 120;  ///< names; of more, nobody reads them all at once
+
 void paint_names(QPainter& painter, const std::vector<const ObjectLook*>& looks, const PageNames& names,
                  const PlanStyle& style);
 
@@ -39,5 +51,8 @@ void paint_names(QPainter& painter, const std::vector<const ObjectLook*>& looks,
 QRectF label_rect(const LabelPlace& place, const PlanStyle& style);
 /// The name, inside its place on the page.
 void paint_label(QPainter& painter, const ObjectLook& look, const QRectF& place, const PlanStyle& style);
+/// One of the names of a page, with its line.
+void paint_name(QPainter& painter, const ObjectLook& look, const PageLabel& place, const QString& text,
+                const PlanStyle& style);
 
 }  // namespace howlmap::app

@@ -16,7 +16,7 @@ constexpr double kApart = 1.5;        ///< between two names
 constexpr double kSpace = 7.0;        ///< names on one line closer than this read as one
 constexpr int kSweeps = 12;
 // Costs, in lengths of way that a name would rather go. They only rank; what must not be outweighs what is not nice.
-constexpr double kOutside = 1e5, kCovers = 1e4, kPerCovered = 10.0, kPerEdge = 2.5, kLeader = 12.0,
+constexpr double kOutside = 1e5, kCovers = 1e4, kPerCovered = 10.0, kPerEdge = 20.0, kLeader = 12.0,
                  kLeaderCrosses = 60.0, kReadAsOne = 14.0, kDoubtful = 40.0, kSlanted = 3.0;
 
 double area(const QRectF& rect) { return rect.width() * rect.height(); }
@@ -47,11 +47,20 @@ double gap_between(const QRectF& a, const QRectF& b) {
     return std::hypot(x, y);
 }
 
+/// A rectangle by its sides, so that most pairs are told apart by four comparisons.
+struct Reach {
+    double left = 0.0, top = 0.0, right = 0.0, bottom = 0.0;
+    bool meets(const Reach& other) const {
+        return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
+    }
+};
+
 struct Candidate {
     QRectF rect;
     QLineF leader;
     double cost = 0.0;  ///< whatever the other names do
     bool bad = false;   ///< covers something or leaves the page
+    Reach reach = {};   ///< of name and leader
 };
 
 class Search {
@@ -96,6 +105,7 @@ class Search {
     }
 
     static double clash(const Candidate& a, const Candidate& b) {
+        if (!a.reach.meets(b.reach)) return 0.0;
         const QRectF both = a.rect.adjusted(-kApart, -kApart, kApart, kApart) & b.rect;
         double cost = both.isEmpty() ? 0.0 : kCovers + kPerCovered * area(both);
         if (a.rect.adjusted(-kSpace, 0.0, kSpace, 0.0).intersects(b.rect)) cost += kReadAsOne;
@@ -143,7 +153,8 @@ class Search {
 
     /// What the place costs whatever the other names do.
     void weigh(Candidate& candidate, const LabelWish& wish) const {
-        const double outside = room_.page.isNull() ? 0.0 : area(candidate.rect) - area(candidate.rect & room_.page);
+        const double outside =
+            room_.page.isNull() || wish.anywhere ? 0.0 : area(candidate.rect) - area(candidate.rect & room_.page);
         if (outside > 1e-6) candidate.cost += kOutside + kPerCovered * outside, candidate.bad = true;
         for (const LabelWish& other : wishes_) {
             if (&other == &wish || other.object.isNull()) continue;
@@ -156,6 +167,10 @@ class Search {
                 candidate.cost += length_inside(candidate.leader, other.object) > 0.0 ? kLeaderCrosses : 0.0;
         }
         for (const QLineF& edge : room_.edges) candidate.cost += kPerEdge * length_inside(edge, candidate.rect);
+        const QRectF all = candidate.leader.isNull()
+                               ? candidate.rect
+                               : candidate.rect | QRectF(candidate.leader.p1(), candidate.leader.p2()).normalized();
+        candidate.reach = {all.left() - kSpace, all.top() - kApart, all.right() + kSpace, all.bottom() + kApart};
     }
 
     bool on_edge(const QRectF& rect) const {
@@ -167,9 +182,11 @@ class Search {
         PageLabels out;
         out.labels.resize(wishes_.size());
         for (std::size_t i = 0; i < names_.size(); ++i) {
-            out.labels[names_[i]] = {chosen(i).rect, chosen(i).leader, on_edge(chosen(i).rect)};
-            out.clear = out.clear && !chosen(i).bad;
-            for (std::size_t k = 0; k < i; ++k) out.clear = out.clear && !chosen(i).rect.intersects(chosen(k).rect);
+            bool clear = !chosen(i).bad;
+            for (std::size_t k = 0; k < names_.size(); ++k)
+                clear = clear && (k == i || !chosen(i).rect.intersects(chosen(k).rect));
+            out.labels[names_[i]] = {chosen(i).rect, chosen(i).leader, on_edge(chosen(i).rect), clear};
+            out.clear = out.clear && clear;
         }
         return out;
     }

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Names on paper: nobody can zoom in or drag anything aside, so each takes the time to find room, further out at the
-// end of a line where it must. All in pixels.
+// Names that take the time to find room, further out at the end of a line where they must. All in pixels.
 #pragma once
 #include <QLineF>
 #include <QRectF>
@@ -19,6 +18,8 @@ struct PageLabel {
     QRectF rect;           ///< null where no name was wished
     QLineF leader;         ///< from the name to its object; null where the name stands beside it
     bool on_edge = false;  ///< crosses one of the edges
+    bool clear = true;     ///< covers no object and no other name, and lies on the page
+    friend bool operator==(const PageLabel&, const PageLabel&) = default;
 };
 
 struct PageLabels {

@@ -4273,6 +4273,14 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <source>Align and spread</source>
         <translation>Ausrichten und verteilen</translation>
     </message>
+    <message>
+        <source>R&amp;ulers</source>
+        <translation>&amp;Lineale</translation>
+    </message>
+    <message>
+        <source>Shows rulers: across from the centre line, in depth from the downstage edge.</source>
+        <translation>Zeigt Lineale: quer von der Mittellinie aus, in die Tiefe von der Bühnenvorderkante aus.</translation>
+    </message>
 </context>
 <context>
     <name>howlmap::app::PlanView</name>

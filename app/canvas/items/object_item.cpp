@@ -60,21 +60,36 @@ LabelItem::LabelItem(PlanScene& scene, QString id) : plan_(scene), id_(std::move
     setAcceptedMouseButtons(Qt::NoButton);
 }
 
-void LabelItem::set_place(const QRectF& page, int side) {
+void LabelItem::set_name(const PageLabel& place, const QString& text, int side) {
     side_ = side;
-    if (page == bounds_) return;
+    if (place == place_ && text == text_) return;
+    place_ = place;
+    text_ = text;
+    take_place();
+}
+
+void LabelItem::take_place() {
     prepareGeometryChange();
-    bounds_ = page;
-    keep_picture(*this, bounds_, plan_.style().px);
+    const PlanStyle& style = plan_.style();
+    bounds_ = label_rect({place_.rect, 0}, style);
+    if (!place_.leader.isNull())
+        bounds_ |= QRectF(place_.leader.p1() * style.px, place_.leader.p2() * style.px).normalized();
+    const double air = bounds_.isEmpty() ? 0.0 : style.px;
+    bounds_.adjust(-air, -air, air, air);
+    keep_picture(*this, bounds_, style.px);
     update();
 }
 
 void LabelItem::shift(QPointF by) {
-    if (!bounds_.isEmpty()) set_place(bounds_.translated(by), side_);
+    if (bounds_.isEmpty()) return;
+    const QPointF px = by / plan_.style().px;
+    place_.rect.translate(px);
+    place_.leader.translate(px);
+    take_place();
 }
 
 void LabelItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*) {
-    paint_label(*painter, plan_.look(id_), bounds_, plan_.style());
+    paint_name(*painter, plan_.look(id_), place_, text_, plan_.style());
 }
 
 }  // namespace howlmap::app

@@ -2,6 +2,8 @@
 #pragma once
 #include <QGraphicsItem>
 
+#include "app/export/page_labels.h"
+
 namespace howlmap::app {
 
 class PlanScene;
@@ -25,19 +27,24 @@ class ObjectItem : public QGraphicsItem {
     QRectF bounds_;
 };
 
-/// The name of an object, beside it, always the same height on the screen.
+/// The name of an object, beside it or at the end of a line, always the same height on the screen.
 class LabelItem : public QGraphicsItem {
   public:
     LabelItem(PlanScene& scene, QString id);
     QRectF boundingRect() const override { return bounds_; }
     void paint(QPainter* painter, const QStyleOptionGraphicsItem* option, QWidget* widget) override;
-    void set_place(const QRectF& page, int side);
+    void set_name(const PageLabel& place, const QString& text, int side = -1);
     void shift(QPointF by);  ///< goes along with its object
     int side() const { return side_; }
+    const PageLabel& place() const { return place_; }
+    const QString& text() const { return text_; }
 
   private:
+    void take_place();
+
     PlanScene& plan_;
-    QString id_;
+    QString id_, text_;
+    PageLabel place_;
     QRectF bounds_;
     int side_ = -1;
 };

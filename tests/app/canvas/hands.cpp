@@ -89,6 +89,7 @@ QWidget* Hands::panel(const char* id) {
 
 void Hands::click(QWidget* widget, QPoint at) {
     if (failed()) return;
+    wake();
     QTest::mouseClick(widget, Qt::LeftButton, {}, at);
 }
 
