@@ -164,6 +164,10 @@ void paint_names(QPainter& painter, const std::vector<const ObjectLook*>& looks,
     PlanStyle sized = style;
     sized.label_px = names.label_px;
     for (const PageLabel& place : names.places) paint_leader(painter, place, sized);
+    QColor backing = style.ink.stage;
+    backing.setAlphaF(0.72f);
+    if (names.backed)
+        for (const PageLabel& place : names.places) painter.fillRect(label_rect({place.rect, 0}, style), backing);
     for (std::size_t i = 0; i < looks.size(); ++i)
         paint_text(painter, *looks[i], names.places[i], names.texts[i], sized);
 }

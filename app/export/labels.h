@@ -26,6 +26,7 @@ struct PageNames {
     std::vector<PageLabel> places;  ///< in the order of the looks
     std::vector<QString> texts;
     double label_px = 12.0;
+    bool backed = false;  ///< paper shines through behind them: contours of a map would strike them out
 };
 
 /// Names for paper, inside `page` (plan units). Smaller letters where they help, channels without names where even the

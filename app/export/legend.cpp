@@ -11,7 +11,7 @@
 
 namespace howlmap::app {
 namespace {
-constexpr double kLegendTextPx = 11.0;
+constexpr double kLegendTextPx = 11.0, kLeastTextPx = 8.0;
 constexpr double kBarTop = 35.0, kBarHeight = 12.0, kPad = 8.0;
 constexpr double kBelowDb = 3.0;  ///< how far below 0 dB the bar of a margin reaches
 constexpr double kLevelTint = 150.0;
@@ -86,10 +86,12 @@ void paint_legend(QPainter& painter, QPointF upper_left, const MapPicture& pictu
     if (!risk) bar = {bar.left, bar.right, picture.low, std::max(picture.high, picture.low + 1.0)};
     const auto line = [&](double y, const QString& words, const QColor& ink) {
         const double room = kLegendSize.width() - 2.0 * kPad;
+        double size = kLegendTextPx;
+        while (size > kLeastTextPx && text_size_px(words, style.font, size).width() > room) size -= 0.5;
         QString fitting = words;
-        while (fitting.size() > 8 && text_size_px(fitting, style.font, kLegendTextPx).width() > room)
+        while (fitting.size() > 8 && text_size_px(fitting, style.font, size).width() > room)
             fitting = fitting.left(fitting.size() - 2).trimmed() + QStringLiteral("…");
-        draw_text(painter, {kPad, y}, fitting, style, kLegendTextPx, ink, Anchor::left);
+        draw_text(painter, {kPad, y}, fitting, style, size, ink, Anchor::left);
     };
     line(10.0, picture.title, style.ink.ink);
     line(26.0, caption(*picture.grid), style.ink.soft);

@@ -137,7 +137,9 @@ void PlanPainter::paint_labels(QPainter& painter, const PlanStyle& style, QSizeF
     for (const ObjectLook& look : looks_) looks.push_back(&look);
     QRectF page(QPointF(), room_px * style.px);
     page.moveCenter(drawn(1.0 / style.px).center());
-    paint_names(painter, looks, names_on_page(show_, looks, style, page), style);
+    PageNames names = names_on_page(show_, looks, style, page);
+    names.backed = drawing_.map != nullptr;
+    paint_names(painter, looks, names, style);
 }
 
 void PlanPainter::paint_foot(QPainter& painter, const QRectF& page, double scale) const {

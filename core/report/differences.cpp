@@ -101,7 +101,8 @@ void compare(Rows& rows, const Performer& a, const Performer& b) {
 
 std::string band_gain(const Mix& mix, int band) {
     const auto found = mix.graphic_eq.find(band);
-    return localised("{:+g} dB", found == mix.graphic_eq.end() ? 0.0 : found->second);
+    const double gain_db = found == mix.graphic_eq.end() ? 0.0 : found->second;
+    return localised(gain_db == 0.0 ? "{:g} dB" : "{:+g} dB", gain_db);
 }
 
 void compare_sends(Rows& rows, const Show& older, const Show& newer, const Mix& a, const Mix& b) {

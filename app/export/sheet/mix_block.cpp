@@ -2,6 +2,7 @@
 #include "app/export/sheet/mix_block.h"
 
 #include "app/export/sheet/sheet_text.h"
+#include "app/export/sheet/table_block.h"
 #include "app/settings/figures.h"
 #include "core/report/words.h"
 
@@ -61,6 +62,46 @@ void draw_mix(Flow& flow, const report::MixSheet& sheet, const BandRisk& risk) {
     flow.paragraph(settings);
     if (has_faders(*sheet.mix)) draw_faders(flow, flow.take(flow.spacing().fader_height), *sheet.mix, risk);
     flow.skip(flow.spacing().gap);
+}
+
+namespace {
+constexpr double kTallFaders = 190.0;
+constexpr std::size_t kLinesToWrite = 5;
+
+std::string in_words(const char* english) { return sheet_text(english).toStdString(); }
+
+report::Table sends_table(const report::MixSheet& sheet) {
+    report::Table table{{},
+                        {in_words("Ch"), in_words("Input"), in_words("How much"), in_words("Level at 1 m"),
+                         in_words("Set at the desk")},
+                        {}};
+    for (const report::SendLine& send : sheet.sends)
+        table.rows.push_back(
+            {std::to_string(send.channel), send.input, send.amount, report::level_words(send.level_db), {}});
+    return table;
+}
+
+report::Table lines_to_write() {
+    report::Table table{{}, {in_words("Heard, Hz"), in_words("Cut, dB"), in_words("Note")}, {}};
+    table.rows.assign(kLinesToWrite, {"\u00a0\n\u00a0", {}, {}});
+    return table;
+}
+}  // namespace
+
+void draw_mix_page(Flow& flow, const report::MixSheet& sheet, const BandRisk& risk, const report::Table& ring_out) {
+    flow.heading(head_line(sheet));
+    flow.paragraph(settings_line(sheet));
+    flow.skip(4.0);
+    if (sheet.sends.empty())
+        flow.paragraph(sheet_text("no sends"));
+    else
+        draw_table(flow, sends_table(sheet));
+    if (has_faders(*sheet.mix)) {
+        flow.heading(sheet_text("Starting equaliser"), kTallFaders);
+        draw_faders(flow, flow.take(kTallFaders), *sheet.mix, risk);
+    }
+    draw_list(flow, sheet_text("Most likely to ring through this mix"), ring_out);
+    draw_list(flow, sheet_text("Found at the soundcheck"), lines_to_write());
 }
 
 }  // namespace howlmap::app

@@ -12,4 +12,8 @@ double mix_height(const Flow& flow, const report::MixSheet& sheet);
 /// the 31 faders.
 void draw_mix(Flow& flow, const report::MixSheet& sheet, const BandRisk& risk);
 
+/// One mix on a page of its own, for the monitor desk: sends as a list with room to write, tall faders, the bands that
+/// most likely ring through it, and lines for what is found at the soundcheck.
+void draw_mix_page(Flow& flow, const report::MixSheet& sheet, const BandRisk& risk, const report::Table& ring_out);
+
 }  // namespace howlmap::app

@@ -56,19 +56,33 @@ void draw_notes(Flow& flow, const Show& show) {
     draw_list(flow, qstr(notes.title), notes);
 }
 
-void draw_mixes(Flow& flow, const SheetContent& content, const SheetOptions& options) {
-    const auto sheets = report::mix_sheets(content.show);
-    if (sheets.empty()) return;
-    const QString words = sheet_text(
+QString words_on_mixes() {
+    return sheet_text(
         "Sends are levels at 1 m from the mix's loudspeaker in loud playing. Grey bars and numbers: the bands of the "
         "ring-out list, in its order, in the mix through which they most likely ring.");
+}
+
+void draw_mixes(Flow& flow, const SheetContent& content) {
+    const auto sheets = report::mix_sheets(content.show);
+    if (sheets.empty()) return;
+    const QString words = words_on_mixes();
     flow.heading(sheet_text("Monitor mixes and starting equalisers"),
                  16.0 + flow.text_height(words, Type::small, flow.width()) + mix_height(flow, sheets.front()));
     flow.paragraph(words, Type::small);
-    for (const report::MixSheet& sheet : sheets) {
-        if (options.one_mix_a_page && &sheet != &sheets.front()) flow.break_page();
-        draw_mix(flow, sheet, band_risk(content.ring_out, sheet.mix->id));
+    for (const report::MixSheet& sheet : sheets) draw_mix(flow, sheet, band_risk(content.ring_out, sheet.mix->id));
+}
+
+void draw_mix_pages(Flow& flow, const SheetContent& content, bool on_this_page) {
+    for (const report::MixSheet& sheet : report::mix_sheets(content.show)) {
+        if (!on_this_page) flow.break_page();
+        on_this_page = false;
+        std::vector<RingOutBand> bands;
+        for (const RingOutBand& band : content.ring_out)
+            if (band.mix == sheet.mix->id && bands.size() < kBandsListed) bands.push_back(band);
+        draw_mix_page(flow, sheet, band_risk(content.ring_out, sheet.mix->id),
+                      report::ring_out_list(content.show, bands));
     }
+    if (!on_this_page) flow.paragraph(words_on_mixes(), Type::small);
 }
 
 void draw_ring_out(Flow& flow, const SheetContent& content) {
@@ -121,7 +135,10 @@ void draw_parts(Flow& flow, const SheetContent& content, const SheetOptions& opt
         draw_notes(flow, show);
     }
     if (options.mixes) {
-        draw_mixes(flow, content, options);
+        if (options.one_mix_a_page)
+            draw_mix_pages(flow, content, !options.plan && !options.inputs && !options.since);
+        else
+            draw_mixes(flow, content);
         draw_ring_out(flow, content);
         const report::Table found = report::soundcheck_list(show);
         draw_list(flow, qstr(found.title), found);

@@ -13,13 +13,22 @@ namespace {
 constexpr double kPixelInPoints = 0.75;
 constexpr double kMapOpacity = 0.7;  ///< names stay readable on it
 
-QString caption(const Show& show, const std::string& input) {
+QString map_words(const Show& show, const std::string& input) {
     const Input* found = find_by_id(show.inputs, input);
     return QCoreApplication::translate("Sheet",
                                        "Map: how much gain channel %1, %2, has left before it rings if it stood there, "
                                        "everything else as drawn.")
         .arg(found ? found->channel : 0)
         .arg(QString::fromStdString(found ? report::name_of(*found) : input));
+}
+
+QString caption(const Show& show, const SheetPlanLook& look) {
+    QStringList words;
+    if (look.map) words.append(map_words(show, look.map->grid->id));
+    if (look.loops)
+        words.append(QCoreApplication::translate(
+            "Sheet", "Lines: the loops from loudspeaker to microphone that matter, heavier the nearer to ringing."));
+    return words.join(u' ');
 }
 }  // namespace
 
@@ -42,7 +51,7 @@ PlanBlock plan_of_sheet(const SheetContent& content, const SheetPlanLook& look) 
                 plan->paint(painter, area, kPixelInPoints);
                 painter.restore();
             },
-            look.map ? caption(content.show, look.map->grid->id) : QString()};
+            caption(content.show, look)};
 }
 
 std::string input_of_first_ring(const AnalysisResult& result) {

@@ -200,7 +200,7 @@ class TestLists : public QObject {
         QCOMPARE(table.rows.size(), std::size_t{4});
         QCOMPARE(table.rows[0], (std::vector<std::string>{"input", "voice", "there", "gone"}));
         QCOMPARE(table.rows[1], (std::vector<std::string>{"send", "fiddle > front", "98 dB", "none"}));
-        QCOMPARE(table.rows[2], (std::vector<std::string>{"equaliser 1 kHz", "front", "+0 dB", "-3 dB"}));
+        QCOMPARE(table.rows[2], (std::vector<std::string>{"equaliser 1 kHz", "front", "0 dB", "-3 dB"}));
         QCOMPARE(table.rows[3][0], std::string("position"));
     }
 

@@ -285,7 +285,12 @@ class TestSheet : public QObject {
         options = {};
         options.one_mix_a_page = true;
         options.plan = options.inputs = options.risks = false;
-        QVERIFY(text_of(content_of(4, 3, false), options, dir).contains(QStringLiteral("page 3 of 3")));
+        const QString desk = text_of(content_of(4, 3, false), options, dir);
+        QVERIFY(desk.contains(QStringLiteral("page 3 of 3")));
+        QCOMPARE(desk.count(QStringLiteral("Set at the desk")), 3);
+        QCOMPARE(desk.count(QStringLiteral("Most likely to ring through this mix")), 1);
+        options.inputs = true;  // then the first mix begins a page of its own too
+        QVERIFY(text_of(content_of(4, 3, false), options, dir).contains(QStringLiteral("page 4 of 4")));
     }
 
     void changes_since_an_older_version_have_their_own_list() {
