@@ -1038,7 +1038,7 @@
     </message>
     <message>
         <source>%1, worst of all</source>
-        <translation>%1, das Schlimmste von allem</translation>
+        <translation>%1, je das Schlimmste</translation>
     </message>
     <message>
         <source>, grid %1</source>
@@ -1137,6 +1137,54 @@
     <message>
         <source>How often a band is the first to ring if the stage is set up by hand after this plan, never quite alike, and the loop that most likely makes it.</source>
         <translation>Wie oft ein Band als erstes pfeift, wenn die Bühne von Hand nach diesem Plan aufgebaut wird, nie ganz gleich, und die Schleife, die es am ehesten macht.</translation>
+    </message>
+    <message>
+        <source>Lines: the loops from loudspeaker to microphone that matter, heavier the nearer to ringing.</source>
+        <translation>Linien: die Schleifen vom Lautsprecher zum Mikrofon, auf die es ankommt, kräftiger, je näher am Pfeifen.</translation>
+    </message>
+    <message>
+        <source>Starting equaliser</source>
+        <translation>Start-Equalizer</translation>
+    </message>
+    <message>
+        <source>Most likely to ring through this mix</source>
+        <translation>Pfeift am ehesten durch diesen Mix</translation>
+    </message>
+    <message>
+        <source>Found at the soundcheck</source>
+        <translation>Beim Soundcheck gefunden</translation>
+    </message>
+    <message>
+        <source>Ch</source>
+        <translation>Kanal</translation>
+    </message>
+    <message>
+        <source>Input</source>
+        <translation>Eingang</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation>Wie viel</translation>
+    </message>
+    <message>
+        <source>Level at 1 m</source>
+        <translation>Pegel in 1 m</translation>
+    </message>
+    <message>
+        <source>Set at the desk</source>
+        <translation>Am Pult eingestellt</translation>
+    </message>
+    <message>
+        <source>Heard, Hz</source>
+        <translation>Gehört, Hz</translation>
+    </message>
+    <message>
+        <source>Cut, dB</source>
+        <translation>Absenkung, dB</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
     </message>
 </context>
 <context>
