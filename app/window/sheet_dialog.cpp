@@ -83,6 +83,7 @@ SheetDialog::SheetDialog(Document& document, AnalysisService& analysis, QWidget*
     column->addWidget(message_);
     column->addWidget(build_buttons());
     connect(&analysis_, &AnalysisService::updated, this, &SheetDialog::take_figures);
+    connect(&counting_, &Worker::idle, this, &SheetDialog::show_state);
     take_figures();
 }
 
@@ -237,11 +238,22 @@ void SheetDialog::fill_copy_menu() {
     if (older_) add(report::differences_since(*older_, content_.show));
 }
 
-bool SheetDialog::ready() const { return analysis_.result() && analysis_.fresh() && analysis_.counted(); }
+bool SheetDialog::ready() const {
+    return analysis_.result() && analysis_.fresh() && analysis_.counted() && !counting_.busy();
+}
 
 void SheetDialog::take_figures() {
     content_.show = document_.show();
-    if (const auto result = analysis_.result()) content_ = sheet_content(document_.show(), *result);
+    if (const auto result = analysis_.result()) {
+        content_.result = *result;
+        counting_.restart([this, show = document_.show(), result](const Job& job) -> Worker::Deliver {
+            return [this, content = sheet_content(show, *result, job)] { content_ = content; };
+        });
+    }
+    show_state();
+}
+
+void SheetDialog::show_state() {
     for (QPushButton* writer : writers_) writer->setEnabled(ready());
     message_->setText(ready() ? QString() : tr("What to count on is being worked out; the pages follow."));
     refresh();

@@ -62,6 +62,7 @@ class SheetDialog : public QDialog {
     void fill_map_choice();
     void fill_copy_menu();
     void take_figures();
+    void show_state();
     void make_map();
     void refresh();
     void told(const Outcome& outcome, const QString& done);
@@ -80,7 +81,7 @@ class SheetDialog : public QDialog {
     QComboBox *map_choice_ = nullptr, *paper_ = nullptr;
     QLabel *older_label_ = nullptr, *message_ = nullptr;
     QList<QPushButton*> writers_;  ///< off until the figures are there
-    Worker worker_;
+    Worker worker_, counting_;
 };
 
 }  // namespace howlmap::app

@@ -56,9 +56,10 @@ void choose_spacing(Flow::Page& page, const SheetContent& content, const SheetOp
 
 }  // namespace
 
-SheetContent sheet_content(const Show& show, const AnalysisResult& result) {
+SheetContent sheet_content(const Show& show, const AnalysisResult& result, const Job& job) {
     SheetContent content{show, result, {}};
-    if (result.tolerance) content.ring_out = *ring_out_bands(show, result.rings, *result.tolerance);
+    if (!result.tolerance) return content;
+    if (auto bands = ring_out_bands(show, result.rings, *result.tolerance, job)) content.ring_out = std::move(*bands);
     return content;
 }
 
