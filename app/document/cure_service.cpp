@@ -54,6 +54,8 @@ void CureService::start() {
     Q_EMIT changed();
     CureOptions options;
     options.weights = CureChoices::load().for_search();
+    if (const auto result = analysis_.result(); analysis_.counted() && result->tolerance)
+        options.before = Margins{result->margin_db, result->tolerance->margin_p05_db};
     worker_.restart([this, options, show = document_.show(), revision = revision_](const Job& job) -> Worker::Deliver {
         const auto found = [&](const Cure& cure) {
             QMetaObject::invokeMethod(

@@ -100,8 +100,9 @@ struct TroubleWeights {
 struct CureOptions {
     std::string input;  ///< only cures for the loops that this input hears; empty: all
     TroubleWeights weights;
-    std::size_t most_cures = 10;  ///< reported at most
-    bool plan = true;             ///< find_cures only; false: no plan
+    std::size_t most_cures = 10;    ///< reported at most
+    bool plan = true;               ///< find_cures only; false: no plan
+    std::optional<Margins> before;  ///< of the show, where they are known already: saves working them out
 };
 
 struct Plan {

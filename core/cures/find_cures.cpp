@@ -45,24 +45,39 @@ struct Start {
 };
 
 /// None when cancelled.
-std::unique_ptr<Start> start(const Show& show, const Job& job) {
+std::unique_ptr<Start> start(const Show& show, const CureOptions& options, const Job& job) {
     auto s = std::make_unique<Start>(show, job);
-    const auto findings = s->analyst.full(show);
-    if (!findings) return nullptr;
-    s->before = findings->margins;
+    if (options.before) {
+        s->before = *options.before;
+    } else {
+        const auto findings = s->analyst.full(show);
+        if (!findings) return nullptr;
+        s->before = findings->margins;
+    }
     s->needed_db = show.system.target_margin_db - s->before.margin_p05_db.value_or(show.system.target_margin_db);
     return s;
 }
 
-cures::Proposals candidates_for(Start& s, const cures::Situation& now, const CureOptions& options) {
-    return cures::screened(now, cures::propose(now, options.weights), options.weights, s.analyst);
+/// The most promising proposals by guess, judged before the others are screened, until one is a cure: so that something
+/// to do is soon there.
+std::optional<Cure> first_cure(Start& s, const cures::Situation& now, const cures::Proposals& proposals,
+                               const CureOptions& options) {
+    constexpr std::size_t kTried = 3;
+    std::size_t tried = 0;
+    for (const cures::Candidate& one : proposals) {
+        if (one.kind == CureKind::graphic_bands || one.blind) continue;  // these are worked out by the screening
+        if (tried++ == kTried) break;
+        auto cure = cures::judged(now.show, s.before, s.loudness, one, options.weights, s.analyst);
+        if (!cure || is_cure(*cure, s.before)) return cure;
+    }
+    return std::nullopt;
 }
 }  // namespace
 
 std::optional<CureReport> find_cures(const Show& show, const CureOptions& options, const Job& job,
                                      const CureFound& found) {
     const Job quiet{job.stop, {}};  // its parts would each count from 0 to 1
-    const auto s = start(show, quiet);
+    const auto s = start(show, options, quiet);
     if (!s) return std::nullopt;
     job.report(0.1);
     CureReport report{show.system.target_margin_db, s->before, {}, {}};
@@ -74,16 +89,24 @@ std::optional<CureReport> find_cures(const Show& show, const CureOptions& option
     // With the target reached already, cures for 3 dB more are still worth knowing.
     const double wanted = s->needed_db > 0.0 ? s->needed_db : 3.0;
     const auto now = cures::situation_of(show, s->loudness, s->guard, wanted, options.input, quiet);
-    const auto candidates = candidates_for(*s, now, options);
+    cures::Proposals proposals = cures::propose(now, options.weights);
+    const auto tell = [&](Cure cure) {
+        if (found) found(cure);
+        report.cures.push_back(std::move(cure));
+    };
+    if (auto cure = first_cure(*s, now, proposals, options)) tell(std::move(*cure));
+    const auto candidates = cures::screened(now, std::move(proposals), options.weights, s->analyst);
     job.report(0.3);
-    const std::size_t most = std::min(candidates.size(), options.most_cures);
-    for (std::size_t i = 0; i < most; ++i) {
-        auto cure = cures::judged(show, s->before, s->loudness, candidates[i], options.weights, s->analyst);
+    const std::string first = report.cures.empty() ? std::string() : report.cures.front().id;
+    auto others = candidates;
+    std::erase_if(others, [&](const cures::Candidate& one) { return cures::id_of(one) == first; });
+    const std::size_t left = options.most_cures - std::min(options.most_cures, report.cures.size());
+    if (others.size() > left) others.resize(left);
+    for (std::size_t i = 0; i < others.size(); ++i) {
+        auto cure = cures::judged(show, s->before, s->loudness, others[i], options.weights, s->analyst);
         if (!cure) return std::nullopt;
-        job.report(0.3 + 0.4 * static_cast<double>(i + 1) / static_cast<double>(most));
-        if (!is_cure(*cure, s->before)) continue;
-        if (found) found(*cure);
-        report.cures.push_back(std::move(*cure));
+        job.report(0.3 + 0.4 * static_cast<double>(i + 1) / static_cast<double>(others.size()));
+        if (is_cure(*cure, s->before)) tell(std::move(*cure));
     }
     std::stable_sort(report.cures.begin(), report.cures.end(), ranks_before);
     if (options.plan) {
@@ -100,12 +123,12 @@ std::optional<CureReport> find_cures(const Show& show, const CureOptions& option
 
 std::optional<Plan> make_plan(const Show& show, const CureOptions& options, const Job& job) {
     const Job quiet{job.stop, {}};
-    const auto s = start(show, quiet);
+    const auto s = start(show, options, quiet);
     if (!s) return std::nullopt;
     job.report(0.1);
     if (s->needed_db <= 0.0) return nothing_to_do(show, s->before);
     const auto now = cures::situation_of(show, s->loudness, s->guard, s->needed_db, options.input, quiet);
-    const auto candidates = candidates_for(*s, now, options);
+    const auto candidates = cures::screened(now, cures::propose(now, options.weights), options.weights, s->analyst);
     job.report(0.5);
     auto plan = cures::cheapest_plan(now, s->before, candidates, options, s->analyst);
     if (plan) job.report(1.0);

@@ -38,6 +38,8 @@ std::string sends_words(const Show& from, const Show& after) {
 }
 }  // namespace
 
+std::string id_of(const Candidate& candidate) { return std::string(to_string(candidate.kind)) + ":" + candidate.key; }
+
 Show applied(const Show& show, const Loudness& reference, const Candidate& candidate) {
     Show changed = show;
     candidate.edit(changed);
@@ -61,7 +63,7 @@ std::optional<Cure> judged(const Show& from, const Margins& before, const Loudne
     if (!findings) return std::nullopt;
     const Loudness here(from);
     const Loss loss = here.loss(cure.after);
-    cure.id = std::string(to_string(candidate.kind)) + ":" + candidate.key;
+    cure.id = id_of(candidate);
     cure.kind = candidate.kind;
     cure.instruction = candidate.instruction;
     if (candidate.keeps_level) cure.instruction += sends_words(from, cure.after);

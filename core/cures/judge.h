@@ -8,6 +8,9 @@
 
 namespace howlmap::cures {
 
+/// What names a candidate, and the cure that it becomes, within a report.
+std::string id_of(const Candidate& candidate);
+
 /// A show with a candidate applied: the sends set again unless it may take level.
 Show applied(const Show& show, const Loudness& reference, const Candidate& candidate);
 

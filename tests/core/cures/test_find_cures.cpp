@@ -119,6 +119,27 @@ class FindCures : public QObject {
             QVERIFY2(cure.loses.empty() == (std::abs(cure.loudness_change_db) <= 0.1), cure.id.c_str());
         }
     }
+    void each_is_told_once_and_what_is_known_is_not_asked_again() {
+        CureOptions options;
+        options.before = found_cures().before;
+        options.plan = false;
+        std::vector<std::string> told;
+        double least = 1.0;  // progress at which the first was told
+        Job job;
+        double progress = 0.0;
+        job.progress = [&](double fraction) { progress = fraction; };
+        const auto report = find_cures(two_singers(), options, job, [&](const Cure& cure) {
+            if (told.empty()) least = progress;
+            told.push_back(cure.id);
+        });
+        QVERIFY(report && least < 0.2);
+        QCOMPARE(report->cures.size(), found_cures().cures.size());
+        for (std::size_t i = 0; i < report->cures.size(); ++i) {
+            QCOMPARE(report->cures[i].id, found_cures().cures[i].id);
+            QCOMPARE(report->cures[i].score, found_cures().cures[i].score);
+            QCOMPARE(std::ranges::count(told, report->cures[i].id), 1);
+        }
+    }
     void best_first() {
         const auto& cures = found_cures().cures;
         for (std::size_t i = 1; i < cures.size(); ++i) QVERIFY(cures[i - 1].score >= cures[i].score - 0.01);
