@@ -1366,7 +1366,7 @@
     </message>
     <message>
         <source>say where to write with -o FILE.svg, .pdf or .png</source>
-        <translation>sagen Sie, wohin, mit -o DATEI.svg, .pdf oder .png</translation>
+        <translation>sag, wohin, mit -o DATEI.svg, .pdf oder .png</translation>
     </message>
     <message>
         <source>%1: expected a name that ends in .svg, .pdf or .png</source>
@@ -1621,7 +1621,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Turn {} by {}.</source>
-        <translation>Drehen Sie {} um {}.</translation>
+        <translation>Drehe {} um {}.</translation>
     </message>
     <message>
         <source>It sends less towards the microphones for what it sends to the ear.</source>
@@ -1629,7 +1629,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Turn the microphone of {} by {}.</source>
-        <translation>Drehen Sie das Mikrofon von {} um {}.</translation>
+        <translation>Drehe das Mikrofon von {} um {}.</translation>
     </message>
     <message>
         <source>The loudspeakers come to lie where it hears least.</source>
@@ -1661,7 +1661,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Take the hand off the grille of the microphone of {}: hold it by the shaft.</source>
-        <translation>Nehmen Sie die Hand vom Korb des Mikrofons von {}: halten Sie es am Schaft.</translation>
+        <translation>Nimm die Hand vom Korb des Mikrofons von {}: halte es am Schaft.</translation>
     </message>
     <message>
         <source>A covered grille hears all around and rings in the upper middle; open it is directional again.</source>
@@ -1669,11 +1669,11 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Give {} {} microphone.</source>
-        <translation>Geben Sie {} {}Mikrofon.</translation>
+        <translation>Gib {} {}Mikrofon.</translation>
     </message>
     <message>
         <source>Give {} {} microphone and turn it by {}.</source>
-        <translation>Geben Sie {} {}Mikrofon und drehen Sie es um {}.</translation>
+        <translation>Gib {} {}Mikrofon und drehe es um {}.</translation>
     </message>
     <message>
         <source>It hears least {:.0f} deg off its front.</source>
@@ -1681,11 +1681,11 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Another microphone sounds different: try it before the show.</source>
-        <translation>Ein anderes Mikrofon klingt anders: probieren Sie es vor der Show.</translation>
+        <translation>Ein anderes Mikrofon klingt anders: probiere es vor der Show.</translation>
     </message>
     <message>
         <source>Bring the microphone of {} from {} to {} from its source, then take its preamplifier down by {:.1f} dB.</source>
-        <translation>Bringen Sie das Mikrofon von {} von {} auf {} an seine Quelle heran, dann nehmen Sie den Vorverstärker um {:.1f} dB zurück.</translation>
+        <translation>Bringe das Mikrofon von {} von {} auf {} an seine Quelle heran, dann nimm den Vorverstärker um {:.1f} dB zurück.</translation>
     </message>
     <message>
         <source>The source gets {:.1f} dB louder at the microphone, the loudspeakers do not.</source>
@@ -1701,7 +1701,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Cover the sound holes of {}.</source>
-        <translation>Decken Sie die Schalllöcher von {} ab.</translation>
+        <translation>Decke die Schalllöcher von {} ab.</translation>
     </message>
     <message>
         <source>Its strongest mode is {} now; with the holes covered {} is left as the strongest.</source>
@@ -1709,7 +1709,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Tape or a plug can mark a finish: test it where it does not show, and take it off after the show. How much covering takes is an estimate ({:.0f} dB).</source>
-        <translation>Klebeband oder ein Stopfen kann Lack zeichnen: probieren Sie es, wo es niemand sieht, und nehmen Sie es nach der Show ab. Wie viel das Abdecken nimmt, ist geschätzt ({:.0f} dB).</translation>
+        <translation>Klebeband oder ein Stopfen kann Lack zeichnen: probiere es, wo es niemand sieht, und nimm es nach der Show ab. Wie viel das Abdecken nimmt, ist geschätzt ({:.0f} dB).</translation>
     </message>
     <message>
         <source>mix {} ({}): </source>
@@ -1717,7 +1717,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Set the graphic equaliser of {}.</source>
-        <translation>Stellen Sie den Terz-Equalizer von {}.</translation>
+        <translation>Stelle den Terz-Equalizer von {}.</translation>
     </message>
     <message>
         <source>The smallest cut that buys it; every other fader stays.</source>
@@ -1729,7 +1729,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Set the low cut of {} to {}, {} dB an octave.</source>
-        <translation>Stellen Sie den Hochpass von {} auf {}, {} dB je Oktave.</translation>
+        <translation>Stelle den Hochpass von {} auf {}, {} dB je Oktave.</translation>
     </message>
     <message>
         <source>Below its lowest notes there is nothing to hear, but much to ring.</source>
@@ -1761,11 +1761,11 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Give {} in-ears on mix {} and switch its loudspeakers off.</source>
-        <translation>Geben Sie {} In-Ears auf Mix {} und schalten Sie dessen Lautsprecher aus.</translation>
+        <translation>Gib {} In-Ears auf Mix {} und schalte dessen Lautsprecher aus.</translation>
     </message>
     <message>
         <source>Give {} in-ears with a mix of her own.</source>
-        <translation>Geben Sie {} In-Ears mit einem eigenen Mix.</translation>
+        <translation>Gib {} In-Ears mit einem eigenen Mix.</translation>
     </message>
     <message>
         <source>In-ears can be far too loud without anybody hearing it: start low, use a limiter, keep both ears in.</source>
@@ -1777,11 +1777,11 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Then set {}, so that it stays as loud.</source>
-        <translation>Dann stellen Sie {}, damit es gleich laut bleibt.</translation>
+        <translation>Dann stelle {}, damit es gleich laut bleibt.</translation>
     </message>
     <message>
         <source>Then set {} and {} more sends as listed, so that it stays as loud.</source>
-        <translation>Dann stellen Sie {} und {} weitere Sends wie aufgeführt, damit es gleich laut bleibt.</translation>
+        <translation>Dann stelle {} und {} weitere Sends wie aufgeführt, damit es gleich laut bleibt.</translation>
     </message>
     <message>
         <source>{} more things change by as much or less.</source>
@@ -1789,11 +1789,11 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Move {} by {}.</source>
-        <translation>Verschieben Sie {} um {}.</translation>
+        <translation>Verschiebe {} um {}.</translation>
     </message>
     <message>
         <source>Move {} by {} and turn it by {}, at its listener.</source>
-        <translation>Verschieben Sie {} um {} und drehen Sie um {}, zum Hörplatz hin.</translation>
+        <translation>Verschiebe {} um {} und drehe um {}, zum Hörplatz hin.</translation>
     </message>
     <message>
         <source>The same level at the ear with less of it at the microphones.</source>
@@ -1801,7 +1801,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Let {} stand {} with {}; the wedge stays.</source>
-        <translation>Lassen Sie {} um {} versetzt stehen, mit {}; der Wedge bleibt.</translation>
+        <translation>Lass {} um {} versetzt stehen, mit {}; der Wedge bleibt.</translation>
     </message>
     <message>
         <source>The instrument gets out of the way of the sound that drives it.</source>
@@ -1809,7 +1809,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Move the microphone of {} by {}, the same distance from its source and aimed at it.</source>
-        <translation>Verschieben Sie das Mikrofon von {} um {}, im gleichen Abstand zur Quelle und auf sie gerichtet.</translation>
+        <translation>Verschiebe das Mikrofon von {} um {}, im gleichen Abstand zur Quelle und auf sie gerichtet.</translation>
     </message>
     <message>
         <source>Its back turns towards the loudspeakers.</source>
@@ -1833,19 +1833,19 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>It holds only where things stand as drawn: a step or another wedge undoes it. Listen for low notes that get thin.</source>
-        <translation>Es hilft nur, wo alles wie gezeichnet steht: ein Schritt oder ein weiterer Wedge hebt es auf. Achten Sie auf tiefe Töne, die dünn werden.</translation>
+        <translation>Es hilft nur, wo alles wie gezeichnet steht: ein Schritt oder ein weiterer Wedge hebt es auf. Achte auf tiefe Töne, die dünn werden.</translation>
     </message>
     <message>
         <source>Press the polarity switch of channel {} ({}).</source>
-        <translation>Drücken Sie den Polaritätsschalter von Kanal {} ({}).</translation>
+        <translation>Drücke den Polaritätsschalter von Kanal {} ({}).</translation>
     </message>
     <message>
         <source>Turn the polarity of mix {} ({}).</source>
-        <translation>Drehen Sie die Polarität von Mix {} ({}).</translation>
+        <translation>Drehe die Polarität von Mix {} ({}).</translation>
     </message>
     <message>
         <source>Take {} out of mix {} ({}).</source>
-        <translation>Nehmen Sie {} aus Mix {} ({}) heraus.</translation>
+        <translation>Nimm {} aus Mix {} ({}) heraus.</translation>
     </message>
     <message>
         <source>A microphone that is not in a mix cannot ring with its loudspeaker.</source>
@@ -1861,7 +1861,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Turn every send to a loudspeaker down by {:.1f} dB.</source>
-        <translation>Drehen Sie jeden Send zu einem Lautsprecher um {:.1f} dB zurück.</translation>
+        <translation>Drehe jeden Send zu einem Lautsprecher um {:.1f} dB zurück.</translation>
     </message>
     <message>
         <source>Everybody on loudspeakers hears the mixes that much quieter; the acoustic instruments stay as loud.</source>
@@ -1885,11 +1885,11 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Set {} notch of Q {:.1f} (a tenth of an octave): {}.</source>
-        <translation>Setzen Sie {} Kerbfilter mit Q {:.1f} (ein Zehntel einer Oktave): {}.</translation>
+        <translation>Setze {} Kerbfilter mit Q {:.1f} (ein Zehntel einer Oktave): {}.</translation>
     </message>
     <message>
         <source>Set {} notches of Q {:.1f} (a tenth of an octave): {}.</source>
-        <translation>Setzen Sie {} Kerbfilter mit Q {:.1f} (ein Zehntel einer Oktave): {}.</translation>
+        <translation>Setze {} Kerbfilter mit Q {:.1f} (ein Zehntel einer Oktave): {}.</translation>
     </message>
     <message>
         <source>{:.0f} deg towards stage left</source>
@@ -2208,7 +2208,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Each tooth is a frequency that comes back in step. Click or drag to look at a frequency; left and right go by semitones, up and down to the next tooth.</source>
-        <translation>Jeder Zahn ist eine Frequenz, die im Takt zurückkommt. Klicken oder ziehen Sie, um eine Frequenz anzusehen; links und rechts gehen um Halbtöne, auf und ab zum nächsten Zahn.</translation>
+        <translation>Jeder Zahn ist eine Frequenz, die im Takt zurückkommt. Klicke oder ziehe, um eine Frequenz anzusehen; links und rechts gehen um Halbtöne, auf und ab zum nächsten Zahn.</translation>
     </message>
     <message>
         <source>%1 frequencies fit; looked at: %2</source>
@@ -2376,7 +2376,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Computed so that the next ring is as far; change it to what was really cut.</source>
-        <translation>So berechnet, dass die nächste Pfeifstelle gleich weit ist; ändern Sie sie auf das, was wirklich abgesenkt wurde.</translation>
+        <translation>So berechnet, dass die nächste Pfeifstelle gleich weit ist; ändere sie auf das, was wirklich abgesenkt wurde.</translation>
     </message>
     <message>
         <source> dB</source>
@@ -2670,7 +2670,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Wish for something at the left, or ask for the quietest stage: what it takes stands here.</source>
-        <translation>Wünschen Sie links etwas, oder fragen Sie nach der leisesten Bühne: was es braucht, steht hier.</translation>
+        <translation>Wünsche links etwas, oder frage nach der leisesten Bühne: was es braucht, steht hier.</translation>
     </message>
 </context>
 <context>
@@ -2770,11 +2770,11 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Check that the file is there and that you may read it.</source>
-        <translation>Prüfen Sie, ob die Datei da ist und ob Sie sie lesen dürfen.</translation>
+        <translation>Prüfe, ob die Datei da ist und ob du sie lesen darfst.</translation>
     </message>
     <message>
         <source>Nothing was changed. Mend this place in a text editor, or open an older copy.</source>
-        <translation>Nichts wurde geändert. Berichtigen Sie die Stelle in einem Texteditor, oder öffnen Sie eine ältere Kopie.</translation>
+        <translation>Nichts wurde geändert. Berichtige die Stelle in einem Texteditor, oder öffne eine ältere Kopie.</translation>
     </message>
     <message>
         <source>It was written by a newer version (file version %1); saving it from here could lose what that version added.</source>
@@ -2782,7 +2782,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>It is a copy of an example. Save it under a name of your own to keep it.</source>
-        <translation>Sie ist die Kopie eines Beispiels. Unter eigenem Namen gespeichert, bleibt sie erhalten.</translation>
+        <translation>Dies ist die Kopie eines Beispiels. Unter eigenem Namen gespeichert, bleibt sie erhalten.</translation>
     </message>
     <message>
         <source>The show cannot be saved here.</source>
@@ -2790,7 +2790,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Use Save As to save it under another name.</source>
-        <translation>Speichern Sie sie mit „Speichern unter“ unter anderem Namen.</translation>
+        <translation>Speichere sie mit „Speichern unter“ unter anderem Namen.</translation>
     </message>
     <message>
         <source>The show cannot be saved there.</source>
@@ -2798,7 +2798,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Choose another name or folder.</source>
-        <translation>Wählen Sie einen anderen Namen oder Ordner.</translation>
+        <translation>Wähle einen anderen Namen oder Ordner.</translation>
     </message>
     <message>
         <source>The show could not be saved. The file is as it was before.</source>
@@ -2806,7 +2806,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Save it in another place with Save As. Until then nothing here is lost.</source>
-        <translation>Speichern Sie sie mit „Speichern unter“ an einem anderen Ort. Bis dahin geht hier nichts verloren.</translation>
+        <translation>Speichere sie mit „Speichern unter“ an einem anderen Ort. Bis dahin geht hier nichts verloren.</translation>
     </message>
     <message>
         <source>The file is write-protected.</source>
@@ -2892,7 +2892,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Drag the microphone and the loudspeaker, turn the knobs, and watch which frequencies fit. Below the picture stands what just changed.</source>
-        <translation>Ziehen Sie Mikrofon und Lautsprecher, drehen Sie an den Reglern, und sehen Sie, welche Frequenzen passen. Unter dem Bild steht, was sich eben geändert hat.</translation>
+        <translation>Ziehe Mikrofon und Lautsprecher, drehe an den Reglern, und sieh, welche Frequenzen passen. Unter dem Bild steht, was sich eben geändert hat.</translation>
     </message>
     <message>
         <source>&amp;First lesson</source>
@@ -2900,7 +2900,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Your task</source>
-        <translation>Ihre Aufgabe</translation>
+        <translation>Deine Aufgabe</translation>
     </message>
     <message>
         <source>Step %1 of %2</source>
@@ -3116,7 +3116,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     <name>howlmap::app::InputsPanel</name>
     <message>
         <source>No inputs yet: drag a microphone or an instrument from Parts, or paste a list from a spreadsheet.</source>
-        <translation>Noch keine Eingänge: ziehen Sie ein Mikrofon oder Instrument aus den Teilen, oder fügen Sie eine Liste aus einer Tabelle ein.</translation>
+        <translation>Noch keine Eingänge: ziehe ein Mikrofon oder Instrument aus den Teilen, oder füge eine Liste aus einer Tabelle ein.</translation>
     </message>
     <message>
         <source>Input list</source>
@@ -3148,7 +3148,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Mark a cell of the input that is to go.</source>
-        <translation>Markieren Sie eine Zelle des Eingangs, der wegfallen soll.</translation>
+        <translation>Markiere eine Zelle des Eingangs, der wegfallen soll.</translation>
     </message>
     <message>
         <source>Nothing removed: what is marked is locked.</source>
@@ -3186,7 +3186,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Take away what cannot be had here, say in-ears that nobody owns. Trouble is what a cure costs you besides tone: 1 is as bad as 1 dB of tone. The ranking and the plan follow.</source>
-        <translation>Nehmen Sie heraus, was es hier nicht gibt, etwa In-Ears, die niemand hat. Mühe ist, was eine Abhilfe außer Klang kostet: 1 ist so schlimm wie 1 dB Klang. Reihung und Vorschlag richten sich danach.</translation>
+        <translation>Nimm heraus, was es hier nicht gibt, etwa In-Ears, die niemand hat. Mühe ist, was eine Abhilfe außer Klang kostet: 1 ist so schlimm wie 1 dB Klang. Reihung und Vorschlag richten sich danach.</translation>
     </message>
     <message>
         <source>Trouble</source>
@@ -3300,7 +3300,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     <name>howlmap::app::LessonActions</name>
     <message>
         <source>There is no loop to show: select a microphone and a loudspeaker that plays it.</source>
-        <translation>Es gibt keine Schleife zu zeigen: wählen Sie ein Mikrofon und einen Lautsprecher, der es wiedergibt.</translation>
+        <translation>Es gibt keine Schleife zu zeigen: wähle ein Mikrofon und einen Lautsprecher, der es wiedergibt.</translation>
     </message>
 </context>
 <context>
@@ -3614,7 +3614,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Nothing can ring. Give a mix a loudspeaker and send it a microphone or a pickup, in Mixes.</source>
-        <translation>Nichts kann pfeifen. Geben Sie unter Mixe einem Mix einen Lautsprecher und schicken Sie ihm ein Mikrofon oder einen Tonabnehmer.</translation>
+        <translation>Nichts kann pfeifen. Gib unter Mixe einem Mix einen Lautsprecher und schicke ihm ein Mikrofon oder einen Tonabnehmer.</translation>
     </message>
     <message>
         <source>The first figures are on their way.</source>
@@ -3735,7 +3735,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     <name>howlmap::app::MixesPanel</name>
     <message>
         <source>No mixes yet: place a wedge beside a player, or add a mix here.</source>
-        <translation>Noch keine Mixe: stellen Sie einen Monitor neben eine Spielerin, oder fügen Sie hier einen Mix hinzu.</translation>
+        <translation>Noch keine Mixe: stelle einen Monitor neben eine Spielerin, oder füge hier einen Mix hinzu.</translation>
     </message>
     <message>
         <source>Sends, inputs by mixes</source>
@@ -3803,7 +3803,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Mark a cell of the mix that is to go.</source>
-        <translation>Wählen Sie eine Zelle des Mixes, der gehen soll.</translation>
+        <translation>Wähle eine Zelle des Mixes, der gehen soll.</translation>
     </message>
 </context>
 <context>
@@ -4390,11 +4390,11 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>Choose a name with one of these endings.</source>
-        <translation>Wählen Sie einen Namen mit einer dieser Endungen.</translation>
+        <translation>Wähle einen Namen mit einer dieser Endungen.</translation>
     </message>
     <message>
         <source>Choose another folder.</source>
-        <translation>Wählen Sie einen anderen Ordner.</translation>
+        <translation>Wähle einen anderen Ordner.</translation>
     </message>
     <message>
         <source>PDF (*.pdf);;SVG drawing (*.svg);;PNG picture (*.png)</source>
@@ -4513,7 +4513,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>Take headphones off and turn the volume down first. A howl is loud and comes suddenly; it fades in and is held below half of full scale, but your amplifier makes it as loud as it is set.</source>
-        <translation>Nehmen Sie vorher Kopfhörer ab und drehen Sie leiser. Ein Pfeifen ist laut und kommt plötzlich; es wird eingeblendet und unter halber Vollaussteuerung gehalten, doch Ihr Verstärker macht es so laut, wie er eingestellt ist.</translation>
+        <translation>Nimm vorher Kopfhörer ab und drehe leiser. Ein Pfeifen ist laut und kommt plötzlich; es wird eingeblendet und unter halber Vollaussteuerung gehalten, doch dein Verstärker macht es so laut, wie er eingestellt ist.</translation>
     </message>
     <message>
         <source>There is no loop to hear: no microphone or pickup is sent to a loudspeaker.</source>
@@ -4564,7 +4564,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>How this player hears; choose with a double click or F2</source>
-        <translation>Wie diese Person hört; wählen Sie mit Doppelklick oder F2</translation>
+        <translation>Wie diese Person hört; wähle mit Doppelklick oder F2</translation>
     </message>
     <message>
         <source>Hears by</source>
@@ -4733,7 +4733,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>A show keeps its own units; change them in the Inspector.</source>
-        <translation>Eine Show behält ihre eigenen Einheiten; ändern Sie sie unter Eigenschaften.</translation>
+        <translation>Eine Show behält ihre eigenen Einheiten; ändere sie unter Eigenschaften.</translation>
     </message>
     <message>
         <source> s</source>
@@ -4745,7 +4745,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>How long the hands must rest before unsaved changes are copied aside. Your own file is never touched.</source>
-        <translation>Wie lange die Hände ruhen müssen, bis Ungespeichertes beiseitegelegt wird. Ihre eigene Datei wird nie berührt.</translation>
+        <translation>Wie lange die Hände ruhen müssen, bis Ungespeichertes beiseitegelegt wird. Deine eigene Datei wird nie berührt.</translation>
     </message>
     <message>
         <source>&amp;Look</source>
@@ -4811,7 +4811,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>Load a recording, or drop one here: it says which frequency howls, and which loop it may be.</source>
-        <translation>Laden Sie eine Aufnahme, oder lassen Sie sie hier fallen: sie zeigt, welche Frequenz pfeift und welche Schleife es sein kann.</translation>
+        <translation>Lade eine Aufnahme, oder lass sie hier fallen: sie zeigt, welche Frequenz pfeift und welche Schleife es sein kann.</translation>
     </message>
     <message>
         <source>Frequency</source>
@@ -4879,7 +4879,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>Save it as WAV, FLAC or AIFF with 8 to 192 kHz and load it again.</source>
-        <translation>Speichern Sie sie als WAV, FLAC oder AIFF mit 8 bis 192 kHz, und laden Sie sie noch einmal.</translation>
+        <translation>Speichere sie als WAV, FLAC oder AIFF mit 8 bis 192 kHz, und lade sie noch einmal.</translation>
     </message>
     <message>
         <source>Stopped.</source>
@@ -4930,7 +4930,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>Howlmap did not end as it should. These changes were kept aside; your files are as you last saved them.</source>
-        <translation>Howlmap endete nicht, wie es sollte. Diese Änderungen wurden beiseitegelegt; Ihre Dateien sind, wie Sie sie zuletzt gespeichert haben.</translation>
+        <translation>Howlmap endete nicht, wie es sollte. Diese Änderungen wurden beiseitegelegt; deine Dateien sind, wie du sie zuletzt gespeichert hast.</translation>
     </message>
     <message>
         <source>Show</source>
@@ -5013,7 +5013,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>Adds or removes a notch or the high-pass; drag their handles on the curve.</source>
-        <translation>Setzt oder entfernt ein Kerbfilter oder den Hochpass; ziehen Sie ihre Griffe auf der Kurve.</translation>
+        <translation>Setzt oder entfernt ein Kerbfilter oder den Hochpass; ziehe ihre Griffe auf der Kurve.</translation>
     </message>
     <message>
         <source>Add a notch at the ring</source>
@@ -5065,7 +5065,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>Click the handle of a notch on the curve first.</source>
-        <translation>Klicken Sie zuerst auf den Griff eines Kerbfilters auf der Kurve.</translation>
+        <translation>Klicke zuerst auf den Griff eines Kerbfilters auf der Kurve.</translation>
     </message>
     <message>
         <source>Take high-pass out</source>
@@ -5097,7 +5097,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>Choose another folder.</source>
-        <translation>Wählen Sie einen anderen Ordner.</translation>
+        <translation>Wähle einen anderen Ordner.</translation>
     </message>
     <message>
         <source>Save the curves as a table</source>
@@ -5158,7 +5158,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>Nothing can ring. Give a mix a loudspeaker and send it a microphone or a pickup, in Mixes.</source>
-        <translation>Nichts kann pfeifen. Geben Sie unter Mixe einem Mix einen Lautsprecher und schicken Sie ihm ein Mikrofon oder einen Tonabnehmer.</translation>
+        <translation>Nichts kann pfeifen. Gib unter Mixe einem Mix einen Lautsprecher und schicke ihm ein Mikrofon oder einen Tonabnehmer.</translation>
     </message>
     <message>
         <source>The stage is drawn a thousand times as it might really stand; the order follows in a moment.</source>
@@ -5224,7 +5224,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>Mark the cell where the first value goes.</source>
-        <translation>Wählen Sie die Zelle, in die der erste Wert gehört.</translation>
+        <translation>Wähle die Zelle, in die der erste Wert gehört.</translation>
     </message>
     <message>
         <source>Paste sends</source>
@@ -5251,7 +5251,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>Choose another folder.</source>
-        <translation>Wählen Sie einen anderen Ordner.</translation>
+        <translation>Wähle einen anderen Ordner.</translation>
     </message>
     <message>
         <source>Save the sheet</source>
@@ -5526,7 +5526,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>Drag the microphone or the loudspeaker, or turn either by the handle behind it. Level and latency are dragged sideways, the polarity turns with a click. Arrows move the microphone, with Shift ten times as far; [ and ] turn it.</source>
-        <translation>Ziehen Sie Mikrofon oder Lautsprecher, oder drehen Sie sie am Griff dahinter. Pegel und Latenz zieht man seitwärts, die Polarität dreht ein Klick. Pfeiltasten bewegen das Mikrofon, mit Umschalt zehnmal so weit; [ und ] drehen es.</translation>
+        <translation>Ziehe Mikrofon oder Lautsprecher, oder drehe sie am Griff dahinter. Pegel und Latenz zieht man seitwärts, die Polarität dreht ein Klick. Pfeiltasten bewegen das Mikrofon, mit Umschalt zehnmal so weit; [ und ] drehen es.</translation>
     </message>
 </context>
 <context>
@@ -5809,11 +5809,11 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>&lt;b&gt;2 of 3: ask why.&lt;/b&gt; Loops lists what rings first. Click the first row: its loudspeaker, its microphone and its peak light up.</source>
-        <translation>&lt;b&gt;2 von 3: nach dem Warum fragen.&lt;/b&gt; Schleifen nennt, was zuerst pfeift. Klicken Sie auf die erste Zeile: ihr Lautsprecher, ihr Mikrofon und ihre Spitze leuchten auf.</translation>
+        <translation>&lt;b&gt;2 von 3: nach dem Warum fragen.&lt;/b&gt; Schleifen nennt, was zuerst pfeift. Klicke auf die erste Zeile: ihr Lautsprecher, ihr Mikrofon und ihre Spitze leuchten auf.</translation>
     </message>
     <message>
         <source>&lt;b&gt;3 of 3: cure it.&lt;/b&gt; Cures ranks what helps, at equal loudness for the player. Rest on one to see it as a ghost, apply it, and undo it if you do not like it.</source>
-        <translation>&lt;b&gt;3 von 3: abhelfen.&lt;/b&gt; Abhilfen ordnet, was hilft, bei gleicher Lautheit für die Spielerin. Verweilen zeigt sie als Schatten; wenden Sie sie an, und nehmen Sie sie zurück, wenn sie nicht gefällt.</translation>
+        <translation>&lt;b&gt;3 von 3: abhelfen.&lt;/b&gt; Abhilfen ordnet, was hilft, bei gleicher Lautheit für die Spielerin. Verweilen zeigt sie als Schatten; wende sie an, und nimm sie zurück, wenn sie nicht gefällt.</translation>
     </message>
     <message>
         <source>Done</source>
@@ -5887,15 +5887,15 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>Raise %1 slowly until something begins to ring, then take the fader back a little. Most likely it is %2: %3 → %4.</source>
-        <translation>Heben Sie %1 langsam an, bis etwas zu pfeifen beginnt, dann nehmen Sie den Regler etwas zurück. Am wahrscheinlichsten ist es %2: %3 → %4.</translation>
+        <translation>Hebe %1 langsam an, bis etwas zu pfeifen beginnt, dann nimm den Regler etwas zurück. Am wahrscheinlichsten ist es %2: %3 → %4.</translation>
     </message>
     <message>
         <source>Raise the mix slowly until something begins to ring.</source>
-        <translation>Heben Sie den Mix langsam an, bis etwas zu pfeifen beginnt.</translation>
+        <translation>Hebe den Mix langsam an, bis etwas zu pfeifen beginnt.</translation>
     </message>
     <message>
         <source>Which band is it? Choose it here, or let Live name it. The cut is as deep as it takes for the next ring to be as far, and no deeper.</source>
-        <translation>Welches Band ist es? Wählen Sie es hier, oder lassen Sie es Live nennen. Die Absenkung ist so tief, dass die nächste Pfeifstelle gleich weit ist, und nicht tiefer.</translation>
+        <translation>Welches Band ist es? Wähle es hier, oder lass es Live nennen. Die Absenkung ist so tief, dass die nächste Pfeifstelle gleich weit ist, und nicht tiefer.</translation>
     </message>
     <message>
         <source>Done.</source>
@@ -5903,7 +5903,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>Play the loudest song, open every microphone, and keep a hand on the fader.</source>
-        <translation>Spielen Sie das lauteste Stück, öffnen Sie alle Mikrofone, und behalten Sie eine Hand am Regler.</translation>
+        <translation>Spiele das lauteste Stück, öffne alle Mikrofone, und behalte eine Hand am Regler.</translation>
     </message>
     <message>
         <source>Ring-out done. Cuts in the log: %1.</source>
@@ -6113,55 +6113,55 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>Your whole sound is under {} ({} dB at {} Hz).</source>
-        <translation>Ihr ganzer Klang liegt unter {} ({} dB bei {} Hz).</translation>
+        <translation>Dein ganzer Klang liegt unter {} ({} dB bei {} Hz).</translation>
     </message>
     <message>
         <source>Your chest voice is under {} ({} dB at {} Hz).</source>
-        <translation>Ihre Bruststimme liegt unter {} ({} dB bei {} Hz).</translation>
+        <translation>Deine Bruststimme liegt unter {} ({} dB bei {} Hz).</translation>
     </message>
     <message>
         <source>Your vowels are under {} ({} dB at {} Hz).</source>
-        <translation>Ihre Vokale liegen unter {} ({} dB bei {} Hz).</translation>
+        <translation>Deine Vokale liegen unter {} ({} dB bei {} Hz).</translation>
     </message>
     <message>
         <source>Your consonants are under {} ({} dB at {} Hz).</source>
-        <translation>Ihre Konsonanten liegen unter {} ({} dB bei {} Hz).</translation>
+        <translation>Deine Konsonanten liegen unter {} ({} dB bei {} Hz).</translation>
     </message>
     <message>
         <source>Your low strings are under {} ({} dB at {} Hz).</source>
-        <translation>Ihre tiefen Saiten liegen unter {} ({} dB bei {} Hz).</translation>
+        <translation>Deine tiefen Saiten liegen unter {} ({} dB bei {} Hz).</translation>
     </message>
     <message>
         <source>Your upper strings are under {} ({} dB at {} Hz).</source>
-        <translation>Ihre hohen Saiten liegen unter {} ({} dB bei {} Hz).</translation>
+        <translation>Deine hohen Saiten liegen unter {} ({} dB bei {} Hz).</translation>
     </message>
     <message>
         <source>Your brilliance is under {} ({} dB at {} Hz).</source>
-        <translation>Ihre Brillanz liegt unter {} ({} dB bei {} Hz).</translation>
+        <translation>Deine Brillanz liegt unter {} ({} dB bei {} Hz).</translation>
     </message>
     <message>
         <source>Your attack is under {} ({} dB at {} Hz).</source>
-        <translation>Ihr Anschlag liegt unter {} ({} dB bei {} Hz).</translation>
+        <translation>Dein Anschlag liegt unter {} ({} dB bei {} Hz).</translation>
     </message>
     <message>
         <source>Your lowest notes are under {} ({} dB at {} Hz).</source>
-        <translation>Ihre tiefsten Töne liegen unter {} ({} dB bei {} Hz).</translation>
+        <translation>Deine tiefsten Töne liegen unter {} ({} dB bei {} Hz).</translation>
     </message>
     <message>
         <source>Your upper notes are under {} ({} dB at {} Hz).</source>
-        <translation>Ihre hohen Töne liegen unter {} ({} dB bei {} Hz).</translation>
+        <translation>Deine hohen Töne liegen unter {} ({} dB bei {} Hz).</translation>
     </message>
     <message>
         <source>Your lows are under {} ({} dB at {} Hz).</source>
-        <translation>Ihre Tiefen liegen unter {} ({} dB bei {} Hz).</translation>
+        <translation>Deine Tiefen liegen unter {} ({} dB bei {} Hz).</translation>
     </message>
     <message>
         <source>Your middle is under {} ({} dB at {} Hz).</source>
-        <translation>Ihre Mitten liegen unter {} ({} dB bei {} Hz).</translation>
+        <translation>Deine Mitten liegen unter {} ({} dB bei {} Hz).</translation>
     </message>
     <message>
         <source>Your highs are under {} ({} dB at {} Hz).</source>
-        <translation>Ihre Höhen liegen unter {} ({} dB bei {} Hz).</translation>
+        <translation>Deine Höhen liegen unter {} ({} dB bei {} Hz).</translation>
     </message>
 </context>
 <context>
