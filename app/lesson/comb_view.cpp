@@ -17,6 +17,7 @@ namespace howlmap::app {
 namespace {
 
 constexpr double kLeastDb = -36.0, kMostDb = 6.0;
+constexpr double kFaint = 0.15;  ///< a risk below it has no colour that could be seen on paper
 constexpr double kSemitone = 1.0594630943592953;
 
 }  // namespace
@@ -97,7 +98,7 @@ void CombView::paint_teeth(QPainter& painter) const {
     const RiskScale scale(state_.bench().show.system.target_margin_db, ink.dark);
     for (const Fit& fit : state_.figures().comb) {
         const double risk = scale.risk(-fit.gain_db), x = x_of(fit.hz);
-        painter.setPen(QPen(risk > 0.0 ? scale.solid(risk) : ink.ink, 2.0 + 3.0 * risk, Qt::SolidLine, Qt::FlatCap));
+        painter.setPen(QPen(risk > kFaint ? scale.solid(risk) : ink.ink, 2.0 + 3.0 * risk, Qt::SolidLine, Qt::FlatCap));
         painter.drawLine(QPointF(x, area().bottom()), QPointF(x, std::min(y_of(fit.gain_db), area().bottom() - 5)));
     }
 }

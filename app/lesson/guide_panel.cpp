@@ -81,7 +81,7 @@ GuidePanel::GuidePanel(LessonState& state, QWidget* parent)
 }
 
 void GuidePanel::show_free_play() {
-    where_->setText(QString());
+    where_->hide();
     text_->setText(tr(
         "Drag the microphone and the loudspeaker, turn the knobs, and watch which frequencies fit. Below the picture "
         "stands what just changed."));
@@ -102,8 +102,12 @@ void GuidePanel::refresh() {
     const Lesson& lesson = state_.lessons()[static_cast<std::size_t>(index)];
     const int steps = static_cast<int>(lesson.steps.size());
     const bool last = index + 1 == static_cast<int>(state_.lessons().size());
+    where_->show();
     where_->setText(task ? tr("Your task") : tr("Step %1 of %2").arg(state_.step() + 1).arg(steps));
     text_->setText(task ? lesson.task : lesson.steps[static_cast<std::size_t>(state_.step())].text);
+    QFont verdict = text_->font();
+    verdict.setBold(task && state_.solved());
+    verdict_->setFont(verdict);
     verdict_->setText(!task ? QString() : state_.solved() ? tr("✓ Solved.") : tr("Not yet."));
     next_->setText(!task ? tr("&Next") : last ? tr("&Free play") : tr("&Next lesson"));
     if (task && hinted_ == index) hint_->setText(lesson.hint);

@@ -29,6 +29,7 @@ namespace howlmap::app {
 namespace {
 
 constexpr double kLeastPoints = 10.0, kMostPoints = 24.0, kLinesOnPage = 74.0;
+constexpr int kSentenceLines = 3;
 constexpr auto kMotion = "lesson/motion";
 
 }  // namespace
@@ -212,6 +213,8 @@ void LessonWindow::resizeEvent(QResizeEvent* event) {
     reading.setPointSizeF(1.25 * font.pointSizeF());
     for (QLabel* label : findChildren<QLabel*>())
         if (label->property("reading").toBool()) label->setFont(reading);
+    // Most sentences take three lines; the picture must not jump while the shorter ones pass.
+    sentence_->setMinimumHeight(kSentenceLines * QFontMetrics(reading).lineSpacing() + 2 * sentence_->margin());
     QWidget::resizeEvent(event);
 }
 

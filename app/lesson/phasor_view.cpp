@@ -21,9 +21,10 @@ constexpr int kTraceSteps = 160;
 
 QPointF page(Complex value, double px) { return {value.real() * px, -value.imag() * px}; }
 
-void paint_arrow(QPainter& painter, QPointF from, QPointF to, const QPen& pen) {
-    painter.setPen(pen);
+void paint_arrow(QPainter& painter, QPointF from, QPointF to, QPen pen) {
     const QLineF line(from, to);
+    pen.setWidthF(std::min(pen.widthF(), 1.0 + 0.12 * line.length()));  // a short one must not become a blot
+    painter.setPen(pen);
     if (line.length() < 2.0) return painter.drawPoint(from);
     painter.drawLine(line);
     const double head = std::min(4.0 + 3.0 * pen.widthF(), 0.5 * line.length());

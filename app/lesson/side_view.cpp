@@ -21,6 +21,7 @@ namespace {
 constexpr double kLeftM = 0.75, kRightM = 0.6, kTopM = 2.35, kBelowM = 0.22;  // around what is shown
 constexpr double kShortestReachM = 2.6, kLobeM = 0.34, kGripPx = 34.0;
 constexpr double kThin = 1.5, kHeavy = 3.0;
+constexpr double kDeafDb = -60.0;
 constexpr double kGripM = 0.42, kLeastGripPx = 52.0, kSmallGripPx = 16.0;  // handles for turning, from what they turn
 constexpr double kLevelPerPx = 0.1, kLatencyPerPx = 0.02;                  // dB, ms
 
@@ -73,8 +74,7 @@ void SideView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.fillRect(rect(), Ink::from(palette()).paper);
-    if (state_.value(Knob::floor) > 0.5) paint_crests(painter, true);
-    paint_crests(painter, false);
+    paint_crests(painter);
     paint_floor(painter);
     paint_ways(painter);
     paint_loudspeaker(painter);
@@ -110,39 +110,16 @@ void SideView::paint_floor(QPainter& painter) const {
     }
 }
 
-void SideView::paint_crests(QPainter& painter, bool bounced) const {
+void SideView::paint_crests(QPainter& painter) {
     if (state_.value(Knob::in_ears) > 0.5) return;
-    const Ink ink = Ink::from(palette());
     const LessonFigures& f = state_.figures();
-    const double wave = f.speed / f.hz, height_m = state_.value(Knob::speaker_height), m = metre_px();
-    const double phase = clock_.turns() - std::floor(clock_.turns());
-    const double reach = std::hypot(shown_m_ + kLeftM, kTopM + height_m);
-    const QPointF centre = to_pixel({0, bounced ? -height_m : height_m});
-    const double floor = to_pixel({0, 0}).y(), turn_deg = 360.0 / kFan;
-    painter.save();
-    painter.setClipRect(QRectF(0, 0, width(), floor));
-    painter.setBrush(Qt::NoBrush);
-    for (int k = 0; k < kFan; ++k) {
-        const double gain = f.speaker_fan[static_cast<std::size_t>(bounced ? (kFan - k) % kFan : k)];
-        const double alpha = std::pow(gain, 0.7);
-        if (alpha < 0.06) continue;
-        QPainterPath near_arcs, far_arcs;
-        for (double r = phase * wave; r < reach; r += wave) {
-            if (r < 0.06) continue;
-            const double px = r * m;
-            QPainterPath& arcs = r < 1.2 ? near_arcs : far_arcs;
-            const QRectF box(centre.x() - px, centre.y() - px, 2 * px, 2 * px);
-            arcs.arcMoveTo(box, (k - 0.5) * turn_deg);
-            arcs.arcTo(box, (k - 0.5) * turn_deg, turn_deg);
-        }
-        const auto style = bounced ? Qt::DotLine : Qt::SolidLine;
-        const double crowded = std::clamp(wave * m / 14.0, 0.45, 1.0);  // short waves would blacken the page
-        QPen pen(faded(ink.ink, (bounced ? 0.40 : 0.62) * alpha * crowded), bounced ? 1.2 : 2.0, style, Qt::FlatCap);
-        painter.strokePath(near_arcs, pen);
-        pen.setColor(faded(ink.ink, (bounced ? 0.30 : 0.40) * alpha * crowded));
-        painter.strokePath(far_arcs, pen);
-    }
-    painter.restore();
+    const QPointF source = to_pixel({0, state_.value(Knob::speaker_height)});
+    const QSize air(width(), std::max(1, static_cast<int>(to_pixel({0, 0}).y())));
+    painter.setRenderHint(QPainter::SmoothPixmapTransform);
+    painter.drawImage(
+        QRect(QPoint(0, 0), air),
+        crests_.draw({air, source, metre_px()}, {&f.speaker_fan, f.speed / f.hz, clock_.turns(),
+                                                 state_.value(Knob::floor) > 0.5, Ink::from(palette()).ink}));
 }
 
 void SideView::paint_ways(QPainter& painter) const {
@@ -232,20 +209,36 @@ void SideView::paint_microphone(QPainter& painter) const {
     painter.restore();
 }
 
+QString SideView::way_text() const {
+    const LessonFigures& f = state_.figures();
+    const Units units = state_.bench().show.display.units;
+    return tr("%1 way, one wave %2").arg(length_text(f.distance_m, units), length_text(f.speed / f.hz, units));
+}
+
+/// Empty for a pickup, which has no axis.
+QString SideView::angle_text() const {
+    if (state_.value(Knob::body) > 0.5) return {};
+    const LessonFigures& f = state_.figures();
+    const QString angle = decimal_text(f.microphone_angle_deg, 0);
+    if (f.pattern_db < kDeafDb) return tr("%1° off the microphone's axis: not heard").arg(angle);
+    return tr("%1° off the microphone's axis: %2 against the front").arg(angle, gain_text(f.pattern_db));
+}
+
 void SideView::paint_count(QPainter& painter) const {
     const Ink ink = Ink::from(palette());
-    const LessonFigures& f = state_.figures();
-    painter.setFont(figure_font(font()));
-    painter.setPen(ink.ink);
-    const QRectF box = QRectF(rect()).adjusted(18, 12, -18, -12);
-    painter.drawText(box, Qt::AlignLeft | Qt::AlignTop, tr("%1 waves").arg(decimal_text(f.whole_waves, 2)));
-    const double line = QFontMetricsF(painter.font()).height();
-    painter.setFont(tabular(font()));
-    painter.setPen(ink.soft);
-    const Units units = state_.bench().show.display.units;
-    painter.drawText(
-        box.adjusted(0, line, 0, 0), Qt::AlignLeft | Qt::AlignTop,
-        tr("%1 way, one wave %2").arg(length_text(f.distance_m, units), length_text(f.speed / f.hz, units)));
+    QPointF at(18, 12);
+    const auto line = [&](const QString& words, const QFont& font, const QColor& colour) {
+        const QFontMetricsF metrics(font);
+        const QRectF box(at, QSizeF(metrics.horizontalAdvance(words) + 1.0, metrics.height()));
+        painter.fillRect(box.adjusted(-4, 0, 4, 0), faded(ink.paper, 0.85));  // crests pass behind the words
+        painter.setFont(font);
+        painter.setPen(colour);
+        painter.drawText(box, Qt::AlignLeft | Qt::AlignTop, words);
+        at.ry() += metrics.height();
+    };
+    line(tr("%1 waves").arg(decimal_text(state_.figures().whole_waves, 2)), figure_font(font()), ink.ink);
+    line(way_text(), tabular(font()), ink.soft);
+    if (const QString angle = angle_text(); !angle.isEmpty()) line(angle, tabular(font()), ink.soft);
 }
 
 QPointF SideView::aim_grip() const {

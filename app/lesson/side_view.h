@@ -3,6 +3,7 @@
 #pragma once
 #include <QWidget>
 
+#include "app/lesson/crest_picture.h"
 #include "core/geometry/vec3.h"
 
 class QPainter;
@@ -40,7 +41,9 @@ class SideView : public QWidget {
     double metre_px() const;
     void refresh();
     void paint_floor(QPainter& painter) const;
-    void paint_crests(QPainter& painter, bool bounced) const;
+    void paint_crests(QPainter& painter);
+    QString way_text() const;
+    QString angle_text() const;
     void paint_ways(QPainter& painter) const;
     void paint_loudspeaker(QPainter& painter) const;
     void paint_microphone(QPainter& painter) const;
@@ -48,6 +51,7 @@ class SideView : public QWidget {
     void paint_grips(QPainter& painter) const;
     void paint_chain(QPainter& painter) const;
 
+    CrestPicture crests_;
     LessonState& state_;
     WaveClock& clock_;
     Held held_ = Held::nothing;

@@ -3315,7 +3315,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>Stand still</source>
-        <translation>Anhalten</translation>
+        <translation>Stillstehen</translation>
     </message>
     <message>
         <source>Stops or starts the waves (Space). It is remembered.</source>
@@ -5527,6 +5527,14 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     <message>
         <source>Drag the microphone or the loudspeaker, or turn either by the handle behind it. Level and latency are dragged sideways, the polarity turns with a click. Arrows move the microphone, with Shift ten times as far; [ and ] turn it.</source>
         <translation>Ziehe Mikrofon oder Lautsprecher, oder drehe sie am Griff dahinter. Pegel und Latenz zieht man seitwärts, die Polarität dreht ein Klick. Pfeiltasten bewegen das Mikrofon, mit Umschalt zehnmal so weit; [ und ] drehen es.</translation>
+    </message>
+    <message>
+        <source>%1° off the microphone&apos;s axis: not heard</source>
+        <translation>%1° neben der Mikrofonachse: nicht gehört</translation>
+    </message>
+    <message>
+        <source>%1° off the microphone&apos;s axis: %2 against the front</source>
+        <translation>%1° neben der Mikrofonachse: %2 gegenüber vorn</translation>
     </message>
 </context>
 <context>
