@@ -66,6 +66,7 @@ std::optional<Cure> first_cure(Start& s, const cures::Situation& now, const cure
     std::size_t tried = 0;
     for (const cures::Candidate& one : proposals) {
         if (one.kind == CureKind::graphic_bands || one.blind) continue;  // these are worked out by the screening
+        if (!one.keeps_level) continue;                                  // nobody begins with the level
         if (tried++ == kTried) break;
         auto cure = cures::judged(now.show, s.before, s.loudness, one, options.weights, s.analyst);
         if (!cure || is_cure(*cure, s.before)) return cure;

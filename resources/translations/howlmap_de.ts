@@ -1975,6 +1975,10 @@ Mehr sagt „howlmap %2 --help“.</translation>
         <source>No sequence that was found reaches {:.1f} dB at equal loudness, and turning down is ruled out: {:.1f} dB are missing.</source>
         <translation>Keine gefundene Folge erreicht {:.1f} dB bei gleicher Lautstärke, und leiser drehen ist ausgeschlossen: {:.1f} dB fehlen.</translation>
     </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <translation>%1 und %2 weitere</translation>
+    </message>
 </context>
 <context>
     <name>howlmap::app</name>

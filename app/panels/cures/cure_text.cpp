@@ -69,7 +69,13 @@ QString cure_title(const Show& show, const Cure& cure) {
         return QStringLiteral("%1: %2").arg(text(QT_TRANSLATE_NOOP("cures", "Stand elsewhere")),
                                             name_text(show, cure.objects.back()));
     const QString kind = kind_text(cure.kind);
-    return cure.objects.empty() ? kind : QStringLiteral("%1: %2").arg(kind, name_text(show, cure.objects.front()));
+    if (cure.objects.empty()) return kind;
+    QString whose = name_text(show, cure.objects.front());
+    const bool several = cure.kind == CureKind::turn_down || cure.kind == CureKind::graphic_bands ||
+                         cure.kind == CureKind::narrow_notches;
+    if (several && cure.objects.size() > 1)
+        whose = text(QT_TRANSLATE_NOOP("cures", "%1 and %2 more")).arg(whose).arg(cure.objects.size() - 1);
+    return QStringLiteral("%1: %2").arg(kind, whose);
 }
 
 QString cure_words(const Cure& cure) {

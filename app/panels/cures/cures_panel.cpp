@@ -67,7 +67,7 @@ void CuresPanel::build_list() {
     connect(list_, &QListView::entered, this, &CuresPanel::preview);
     connect(list_, &QListView::activated, this, &CuresPanel::apply);
     connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& index) {
-        if (const auto cure = model_->at(index.row())) current_ = cure->id;
+        if (const auto cure = model_->at(index.row()); cure && !filling_) current_ = cure->id;
         if (list_->hasFocus()) preview(index);
         refresh_detail();
     });
@@ -116,9 +116,11 @@ bool CuresPanel::eventFilter(QObject* watched, QEvent* event) {
 }
 
 void CuresPanel::refresh() {
+    filling_ = true;
     model_->set(service_.cures(), work_.document.show());
     const bool any = model_->rowCount() > 0;
     if (any) list_->setCurrentIndex(model_->index(std::max(0, model_->row_of(current_))));
+    filling_ = false;
     list_->setVisible(any);
     for (QWidget* button : {apply_, why_, apply_plan_}) button->setVisible(any || service_.report());
     list_->setEnabled(service_.fresh());

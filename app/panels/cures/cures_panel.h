@@ -45,7 +45,8 @@ class CuresPanel : public QWidget {
     QLabel *empty_, *detail_, *plan_;
     QPushButton *apply_, *why_, *apply_plan_;
     QProgressBar* progress_;
-    std::string current_;  ///< id of the cure that is looked at
+    std::string current_;   ///< id of the cure that the user chose
+    bool filling_ = false;  ///< the list: its current row is no choice
 };
 
 }  // namespace howlmap::app

@@ -72,6 +72,7 @@ class TestCuresPanel : public QObject {
             QCOMPARE(index.data(Qt::ToolTipRole).toString(), qstr(cure.instruction));
         }
         QVERIFY(!find<QProgressBar>("cures_progress")->isVisible());
+        QCOMPARE(list().currentIndex().row(), 0);  // the best, whichever was found first
     }
     void showsTheFiguresBeforeAndAfter() {
         const Cure& first = expected_.cures.front();
