@@ -13,6 +13,7 @@
 
 #include "app/lesson/lesson_state.h"
 #include "core/report/words.h"
+#include "core/units/lengths.h"
 
 namespace howlmap::app {
 namespace {
@@ -31,6 +32,8 @@ double value_at(Knob knob, double along) {
     const double value = octaves ? r.least * std::pow(r.most / r.least, along) : r.least + along * (r.most - r.least);
     return std::round(value / r.step) * r.step;
 }
+
+bool is_length(Knob knob) { return knob == Knob::distance || knob == Knob::height || knob == Knob::speaker_height; }
 
 }  // namespace
 
@@ -74,7 +77,7 @@ void KnobPanel::add_number(QGridLayout* grid, int place, Knob knob, const QStrin
     box->setRange(range.least, range.most);
     box->setDecimals(range.step < 0.05 ? 2 : range.step < 1.0 ? 1 : 0);
     box->setSingleStep(knob == Knob::hz ? 10.0 : range.step < 0.05 ? 0.05 : range.step);
-    box->setSuffix(unit);
+    if (!is_length(knob)) box->setSuffix(unit);
     box->setKeyboardTracking(false);
     auto* label = new QLabel(name);
     label->setBuddy(box);
@@ -84,7 +87,8 @@ void KnobPanel::add_number(QGridLayout* grid, int place, Knob knob, const QStrin
     slider->setRange(0, kSliderSteps);
     slider->setAccessibleName(tr("%1, slider").arg(plain));
     slider->setFocusPolicy(Qt::NoFocus);  // the box beside it answers the same keys
-    connect(box, &QDoubleSpinBox::valueChanged, this, [this, knob](double value) { state_.turn(knob, value); });
+    connect(box, &QDoubleSpinBox::valueChanged, this,
+            [this, knob](double value) { state_.turn(knob, is_length(knob) ? value * unit_m_ : value); });
     connect(slider, &QSlider::sliderPressed, &state_, &LessonState::begin_drag);
     connect(slider, &QSlider::sliderReleased, &state_, &LessonState::end_drag);
     connect(slider, &QSlider::valueChanged, this,
@@ -120,10 +124,24 @@ void KnobPanel::add_pattern(QBoxLayout* row) {
     row->addWidget(pattern_);
 }
 
+/// Lengths in the units of the show that the bench came from.
+void KnobPanel::follow_units() {
+    const double unit_m = state_.bench().show.display.units == Units::imperial ? kMetresPerFoot : 1.0;
+    if (unit_m == unit_m_) return;
+    unit_m_ = unit_m;
+    for (auto& [knob, number] : numbers_) {
+        if (!is_length(knob)) continue;
+        const QSignalBlocker quiet(number.box);
+        number.box->setRange(range_of(knob).least / unit_m, range_of(knob).most / unit_m);
+        number.box->setSuffix(unit_m == 1.0 ? tr(" m") : tr(" ft"));
+    }
+}
+
 void KnobPanel::refresh() {
+    follow_units();
     for (auto& [knob, number] : numbers_) {
         const QSignalBlocker quiet_box(number.box), quiet_slider(number.slider);
-        number.box->setValue(state_.value(knob));
+        number.box->setValue(state_.value(knob) / (is_length(knob) ? unit_m_ : 1.0));
         number.slider->setValue(static_cast<int>(std::lround(kSliderSteps * along(knob, state_.value(knob)))));
     }
     for (auto& [knob, button] : switches_) {

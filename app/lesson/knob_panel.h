@@ -26,6 +26,7 @@ class KnobPanel : public QWidget {
     void add_number(QGridLayout* grid, int place, Knob knob, const QString& name, const QString& unit);
     void add_switch(QBoxLayout* row, Knob knob, const QString& name);
     void add_pattern(QBoxLayout* row);
+    void follow_units();
     void refresh();
 
     struct Number {
@@ -33,6 +34,7 @@ class KnobPanel : public QWidget {
         QSlider* slider;
     };
     LessonState& state_;
+    double unit_m_ = 0.0;  ///< metres in one of what lengths are shown in
     std::map<Knob, Number> numbers_;
     std::map<Knob, QAbstractButton*> switches_;
     QComboBox* pattern_ = nullptr;

@@ -3299,6 +3299,10 @@ Mehr sagt „howlmap %2 --help“.</translation>
         <source>Pattern of the microphone</source>
         <translation>Richtcharakteristik des Mikrofons</translation>
     </message>
+    <message>
+        <source> ft</source>
+        <translation> ft</translation>
+    </message>
 </context>
 <context>
     <name>howlmap::app::LessonActions</name>

@@ -245,6 +245,24 @@ class TestLessonWindow : public QObject {
         QVERIFY(back->isHidden());
     }
 
+    void a_show_in_feet_has_its_bench_in_feet() {
+        Show show = document_.show();
+        show.display.units = Units::imperial;
+        show.inputs[0].position.y = 1.524;  // 5 ft
+        document_.replace(show, {}, false);
+        LessonWindow window(document_, {}, nullptr);
+        auto* distance = part<QDoubleSpinBox>(window, "distance_m");
+        QVERIFY(distance->suffix().contains(QStringLiteral("m")));
+        QVERIFY(window.show_pair("microphone", "loudspeaker"));
+        QCOMPARE(distance->suffix().trimmed(), QStringLiteral("ft"));
+        QVERIFY(std::abs(distance->value() - 5.0) < 0.01);
+        distance->setValue(10.0);
+        QVERIFY(std::abs(window.state().value(Knob::distance) - 3.048) < 0.005);
+        QVERIFY2(window.state().sentence().contains(QStringLiteral("' ")), qPrintable(window.state().sentence()));
+        window.state().choose(0);  // lessons are told in metres
+        QCOMPARE(distance->suffix().trimmed(), QStringLiteral("m"));
+    }
+
     void without_a_device_it_says_so_and_warns_first() {
         LessonWindow window(document_, {}, nullptr);
         auto* hear = part<QPushButton>(window, "hear");

@@ -90,6 +90,12 @@ class TestSheetPages : public QObject {
         QCOMPARE(content.show.performers.size(), std::size_t{6});
         const QStringList pages = pages_of(content, options);
         QVERIFY2(pages.size() >= 2 && pages.size() <= 4, qPrintable(QString::number(pages.size())));
+        for (int page = 0; page < pages.size(); ++page) {  // whose page it is, and of which version
+            const QString words = QCoreApplication::translate("Sheet", "page %1 of %2").arg(page + 1).arg(pages.size());
+            QVERIFY2(pages[page].contains(words), qPrintable(words));
+            QVERIFY(pages[page].contains(QString::fromStdString(content.show.title)));
+            QVERIFY(pages[page].contains(options.made.toString(Qt::ISODate)));
+        }
         // The list to patch from is whole, on the page of the plan.
         for (const Input& input : content.show.inputs)
             QVERIFY2(pages[0].count(QString::fromStdString(input.name)) >= (input.has_position ? 2 : 1),
