@@ -27,7 +27,9 @@ Loudness::Loudness(const Show& reference) : reference_(reference) {
     for (const Performer& performer : reference_.performers)
         for (const Loudspeaker& loudspeaker : reference_.loudspeakers)
             paths_.push_back(path_energies(reference_, loudspeaker, howlmap::ear_of(reference_, performer)));
-    ears_ = ears_of(reference_);
+    const ChainEnergies chains(reference_);
+    ears_ = ears_of(reference_, chains);
+    unheard_ = unheard_mixes(reference_, chains);
     figures_ = performer_figures(reference_);
 }
 
@@ -68,8 +70,9 @@ Loudness::Ear Loudness::ear_of_performer(const Show& show, const ChainEnergies& 
     return ear;
 }
 
-std::vector<Loudness::Ear> Loudness::ears_of(const Show& show) const {
-    const ChainEnergies chains(show);
+std::vector<Loudness::Ear> Loudness::ears_of(const Show& show) const { return ears_of(show, ChainEnergies(show)); }
+
+std::vector<Loudness::Ear> Loudness::ears_of(const Show& show, const ChainEnergies& chains) const {
     std::vector<Ear> ears;
     for (std::size_t p = 0; p < show.performers.size(); ++p) ears.push_back(ear_of_performer(show, chains, p));
     return ears;
@@ -167,8 +170,28 @@ Loss Loudness::loss(const Show& changed) const {
     return loss;
 }
 
+namespace {
+/// Rms over the third-octaves within 20 dB of the strongest. A change of level alone is no change of tone.
+double tone_change_db(const BandEnergies& before, const BandEnergies& after) {
+    const double least = *std::max_element(before.begin(), before.end()) * db_to_energy(-kToneRangeDb);
+    const double level = a_weighted(after) > 0.0 && a_weighted(before) > 0.0
+                             ? energy_to_db(a_weighted(after) / a_weighted(before))
+                             : 0.0;
+    double squares = 0.0;
+    int bands = 0;
+    for (std::size_t b = 0; b < before.size(); ++b) {
+        if (!(before[b] > 0.0) || before[b] < least || !(after[b] > 0.0)) continue;
+        const double change = energy_to_db(after[b] / before[b]) - level;
+        squares += change * change;
+        ++bands;
+    }
+    return bands > 0 ? std::sqrt(squares / bands) : 0.0;
+}
+}  // namespace
+
 double Loudness::tone_cost_db(const Show& changed) const {
-    const std::vector<Ear> now = ears_of(changed);
+    const ChainEnergies chains(changed);
+    const std::vector<Ear> now = ears_of(changed, chains);
     const auto tone = [](const Show& show, const std::vector<Ear>& ears, std::size_t p, bool own_only) {
         BandEnergies energies{};
         for (const Way& way : ears[p].ways) {
@@ -181,23 +204,30 @@ double Loudness::tone_cost_db(const Show& changed) const {
     double worst = 0.0;
     for (std::size_t p = 0; p < now.size(); ++p) {
         const bool own_only = sum(tone(reference_, ears_, p, true)) > 0.0;
-        const BandEnergies before = tone(reference_, ears_, p, own_only), after = tone(changed, now, p, own_only);
-        const double least = *std::max_element(before.begin(), before.end()) * db_to_energy(-kToneRangeDb);
-        // A change of level alone is no change of tone.
-        const double level = a_weighted(after) > 0.0 && a_weighted(before) > 0.0
-                                 ? energy_to_db(a_weighted(after) / a_weighted(before))
-                                 : 0.0;
-        double squares = 0.0;
-        int bands = 0;
-        for (std::size_t b = 0; b < before.size(); ++b) {
-            if (!(before[b] > 0.0) || before[b] < least || !(after[b] > 0.0)) continue;
-            const double change = energy_to_db(after[b] / before[b]) - level;
-            squares += change * change;
-            ++bands;
-        }
-        if (bands > 0) worst = std::max(worst, std::sqrt(squares / bands));
+        worst = std::max(worst, tone_change_db(tone(reference_, ears_, p, own_only), tone(changed, now, p, own_only)));
     }
+    const std::vector<BandEnergies> sent = unheard_mixes(changed, chains);
+    for (std::size_t m = 0; m < std::min(sent.size(), unheard_.size()); ++m)
+        worst = std::max(worst, tone_change_db(unheard_[m], sent[m]));
     return worst;
+}
+
+std::vector<BandEnergies> Loudness::unheard_mixes(const Show& show, const ChainEnergies& chains) const {
+    std::vector<BandEnergies> sent(show.mixes.size());
+    for (std::size_t m = 0; m < sent.size(); ++m) {
+        const Mix& mix = show.mixes[m];
+        const bool heard = std::any_of(reference_.performers.begin(), reference_.performers.end(),
+                                       [&](const Performer& p) { return hears(p) && p.mix == mix.id; });
+        if (heard) continue;
+        BandEnergies out{}, in{};
+        for (const std::string& id : mix.loudspeakers)
+            if (const int l = index_by_id(show.loudspeakers, id); l >= 0) out += chains.loudspeakers[at(l)];
+        for (const Send& send : mix.sends)
+            if (const int c = index_by_id(show.inputs, send.input); c >= 0)
+                in += chains.inputs[at(c)] * db_to_energy(send.level_db);
+        sent[m] = in * out * chains.mixes[m];
+    }
+    return sent;
 }
 
 }  // namespace howlmap::cures

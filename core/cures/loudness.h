@@ -30,8 +30,8 @@ class Loudness {
     /// What listeners of the reference lose or gain in a changed show.
     Loss loss(const Show& changed) const;
     /// Change of tone in dB: rms over the third-octaves of a player's own sound in her mix (those within 20 dB of the
-    /// strongest; her whole mix where it holds nothing of her own), for the player with the largest. 0 without
-    /// listeners.
+    /// strongest; her whole mix where it holds nothing of her own), for the player with the largest; or, where that
+    /// is more, of a mix that no player listens to, as its loudspeakers send it: the house has ears too.
     double tone_cost_db(const Show& changed) const;
 
   private:
@@ -48,6 +48,9 @@ class Loudness {
         int mix = -1;                  ///< -1: hears none
     };
     std::vector<Ear> ears_of(const Show& show) const;
+    std::vector<Ear> ears_of(const Show& show, const ChainEnergies& chains) const;
+    /// Energies that mixes without listeners among the players send; 0 for the others.
+    std::vector<BandEnergies> unheard_mixes(const Show& show, const ChainEnergies& chains) const;
     Ear ear_of_performer(const Show& show, const ChainEnergies& chains, std::size_t performer) const;
     BandEnergies path(const Show& show, std::size_t performer, std::size_t loudspeaker) const;
     void solve_input(Show& show, const std::vector<Ear>& ears, std::size_t input) const;
@@ -55,6 +58,7 @@ class Loudness {
     Show reference_;
     std::vector<BandEnergies> paths_;  ///< of the reference, by performer then loudspeaker
     std::vector<Ear> ears_;
+    std::vector<BandEnergies> unheard_;
     std::vector<PerformerFigure> figures_;
 };
 

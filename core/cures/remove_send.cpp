@@ -18,6 +18,14 @@ bool needed(const Show& show, const Mix& mix, const Input& input) {
     });
 }
 
+/// Whether a mix is for the audience: then everything in it is needed.
+bool for_the_house(const Show& show, const Mix& mix) {
+    return std::any_of(mix.loudspeakers.begin(), mix.loudspeakers.end(), [&](const std::string& id) {
+        const Loudspeaker* unit = find_by_id(show.loudspeakers, id);
+        return unit && !makes_wash(unit->kind);
+    });
+}
+
 Candidate cure_for(const Situation& now, const Mix& mix, const Input& input) {
     Candidate cure;
     cure.kind = CureKind::remove_send;
@@ -46,7 +54,7 @@ Proposals remove_sends(const Situation& now) {
     for (const auto& [m, c] : sends) {
         const Mix& mix = now.show.mixes[static_cast<std::size_t>(m)];
         const Input& input = now.show.inputs[static_cast<std::size_t>(c)];
-        if (needed(now.show, mix, input) || now.job.cancelled()) continue;
+        if (needed(now.show, mix, input) || for_the_house(now.show, mix) || now.job.cancelled()) continue;
         all.push_back(cure_for(now, mix, input));
     }
     return all;

@@ -312,6 +312,21 @@ class Kinds : public QObject {
         QCOMPARE(after.mixes[0].sends.size(), std::size_t{1});
         QVERIFY(s.loudness.loss(after).words.find("ann no longer has spare in the mix.") != std::string::npos);
     }
+    void the_house_keeps_its_mix_and_its_tone() {
+        Show show = single_loop();
+        show.performers[0].mix.clear();  // nobody on stage listens: the loudspeaker is one for the audience
+        show.loudspeakers[0].kind = LoudspeakerKind::main;
+        Setting s(show);
+        QVERIFY(remove_sends(s.now).empty());
+        Show thin = show;
+        thin.mixes[0].high_pass = HighPass{315.0, 4, {}};
+        QVERIFY(s.loudness.tone_cost_db(thin) > 2.0);
+        QCOMPARE(s.loudness.tone_cost_db(show), 0.0);
+        for (const Candidate& cure : mix_high_pass(s.now, 0)) {
+            const Show after = s.now.after(cure.edit);
+            QVERIFY2(s.loudness.tone_cost_db(after) <= 2.0, qPrintable(QString::number(after.mixes[0].high_pass->hz)));
+        }
+    }
     void in_ears_leave_no_loop() {
         Setting s(single_loop());
         const auto found = in_ears(s.now);
