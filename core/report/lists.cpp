@@ -100,7 +100,7 @@ std::string cut_now(const Show& show, int band) {
     return joined(parts, ", ");
 }
 
-std::string percent_words(double share) { return share < 0.005 ? "< 1 %" : fmt::format("{:.0f} %", 100.0 * share); }
+std::string percent_words(double share) { return share < 0.01 ? "< 1 %" : fmt::format("{:.0f} %", 100.0 * share); }
 
 /// The loop that most likely makes a band ring, as the engineer looks for it: "mix 2: Wedge 2 to Ada fiddle".
 std::string loop_words(const Show& show, const RingOutBand& band) {

@@ -5295,7 +5295,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>&amp;Input list</source>
-        <translation>&amp;Kanalliste</translation>
+        <translation>&amp;Eingangsliste</translation>
     </message>
     <message>
         <source>&amp;Mixes and equalisers</source>

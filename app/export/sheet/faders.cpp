@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/export/sheet/faders.h"
 
+#include <QFontMetricsF>
 #include <algorithm>
 #include <cmath>
 
@@ -10,7 +11,8 @@ namespace howlmap::app {
 namespace {
 constexpr double kRangeDb = 12.0;   ///< travel up and down
 constexpr double kLabelRow = 10.0;  ///< band values below, ranks above
-constexpr int kRanksShown = 6;      ///< bands worth walking through at a soundcheck
+constexpr double kGainRow = 8.0, kKnobToGain = 2.5;
+constexpr int kRanksShown = 6;  ///< bands worth walking through at a soundcheck
 
 /// "800", "1k", "1.25", "16k": short enough for a slot.
 QString short_band(double hz) {
@@ -39,15 +41,26 @@ void draw_risk(Flow& flow, const Slot& slot, double probability, int rank) {
 void draw_knob(Flow& flow, const Slot& slot, double db) {
     QPainter& p = flow.painter();
     const double y = slot.y_of(db), x = slot.travel.center().x();
-    const QRectF knob(x - 4.0, y - 2.0, 8.0, 4.0);
     p.setPen(QPen(Qt::black, 0.6));
     p.setBrush(db == 0.0 ? Qt::white : Qt::black);
-    p.drawRect(knob);
+    p.drawRect(QRectF(x - 4.0, y - 2.0, 8.0, 4.0));
     p.setBrush(Qt::NoBrush);
+}
+
+/// The figure beside a knob: outwards where there is room within the travel, else towards the middle, so that it stays
+/// clear of bands and ranks; every other one a line further where neighbours would touch.
+void draw_gain(Flow& flow, const Slot& slot, double db, bool further) {
     if (db == 0.0) return;
-    const double top = db > 0.0 ? y - 12.0 : y + 2.5;
-    flow.text(QRectF(x - 12.0, top, 24.0, 9.0), short_text(std::round(db * 10.0) / 10.0), Type::small,
-              Qt::AlignHCenter | Qt::AlignTop);
+    const QString text = short_text(std::round(db * 10.0) / 10.0);
+    const QSizeF size(QFontMetricsF(sheet_font(Type::small)).horizontalAdvance(text), kGainRow);
+    const bool wide = size.width() > slot.travel.width();
+    const double away = kKnobToGain + (wide && further ? kGainRow : 0.0), y = slot.y_of(db);
+    const bool room = std::min(y - slot.travel.top(), slot.travel.bottom() - y) >= kKnobToGain + 2.0 * kGainRow,
+               above = (db > 0.0) == room;
+    const QRectF box(QPointF(slot.travel.center().x() - size.width() / 2.0, above ? y - away - kGainRow : y + away),
+                     size);
+    flow.painter().fillRect(box, Qt::white);
+    flow.text(box.adjusted(-6.0, 0.0, 6.0, 0.0), text, Type::small, Qt::AlignHCenter | Qt::AlignVCenter);
 }
 
 }  // namespace
@@ -88,7 +101,9 @@ void draw_faders(Flow& flow, const QRectF& rect, const Mix& mix, const BandRisk&
         p.setPen(QPen(Qt::black, 0.25));
         p.drawLine(QPointF(slot.travel.center().x(), travel.top()), QPointF(slot.travel.center().x(), travel.bottom()));
         const auto found = mix.graphic_eq.find(band);
-        draw_knob(flow, slot, found == mix.graphic_eq.end() ? 0.0 : found->second);
+        const double gain_db = found == mix.graphic_eq.end() ? 0.0 : found->second;
+        draw_knob(flow, slot, gain_db);
+        draw_gain(flow, slot, gain_db, band % 2 == 1);
         // Every band is named; the long names fit because the small type is narrower than a slot.
         flow.text(QRectF(slot.travel.left() - 3.0, travel.bottom() + 2.0, slot.travel.width() + 6.0, kLabelRow),
                   short_band(kNominalThirdOctaves[i]), Type::small, Qt::AlignHCenter | Qt::AlignTop);

@@ -13,6 +13,7 @@ constexpr double kPad = 3.0;            ///< left and right of a cell
 constexpr double kTightRise = 0.6;      ///< of rows that would miss the page by a little
 constexpr double kMayStayEmpty = 0.25;  ///< part of a page that is given up to keep a list together
 constexpr double kHeading = 30.0;
+constexpr double kNarrow = 70.0;
 constexpr std::size_t kRowsTogether = 3;  ///< at least so many stay with the heading
 
 struct Wish {
@@ -98,12 +99,23 @@ void draw_rows(Flow& flow, const report::Table& table, const Setting& set) {
 
 }  // namespace
 
+namespace {
+double sum(const QList<Wish>& all, double Wish::*part) {
+    return std::accumulate(all.begin(), all.end(), 0.0, [&](double s, const Wish& w) { return s + w.*part; });
+}
+
+/// Narrow columns do not shrink where there is another way: a figure stays beside its unit.
+QList<Wish> with_narrow_ones_whole(const QList<Wish>& all, double total) {
+    QList<Wish> whole = all;
+    for (Wish& wish : whole)
+        if (wish.natural <= kNarrow) wish.least = wish.natural;
+    return sum(whole, &Wish::least) < total ? whole : all;
+}
+}  // namespace
+
 QList<double> column_widths(const report::Table& table, double total) {
-    const QList<Wish> all = wishes(table);
-    const auto sum = [&](double Wish::*part) {
-        return std::accumulate(all.begin(), all.end(), 0.0, [&](double s, const Wish& w) { return s + w.*part; });
-    };
-    const double natural = sum(&Wish::natural), least = sum(&Wish::least);
+    const QList<Wish> all = with_narrow_ones_whole(wishes(table), total);
+    const double natural = sum(all, &Wish::natural), least = sum(all, &Wish::least);
     QList<double> widths;
     if (natural <= total) {
         for (const Wish& wish : all) widths.append(wish.natural);

@@ -8,6 +8,7 @@
 #include "app/export/sheet/sheet_plan.h"
 #include "app/export/sheet/table_block.h"
 #include "core/file/read.h"
+#include "core/units/bands.h"
 #include "tests/support/registry.h"
 
 using namespace howlmap;
@@ -57,7 +58,8 @@ SheetContent content_of(int inputs, int mixes, bool stretch) {
         mix.loudspeakers = {wedge.id};
         for (int i = 1; i <= inputs && i <= 6; ++i)
             mix.sends.push_back({"in" + std::to_string(i), 100.0 - 2.5 * i, {}});
-        mix.graphic_eq = {{11, -3.0}, {14, -6.0}};
+        for (int band = 0; band < kThirdOctaves; ++band)  // figures in every place, wide ones side by side
+            mix.graphic_eq[band] = m % 3 == 0 ? -12.0 : m % 3 == 1 ? 12.0 : -10.5 + 0.5 * (band % 7);
         show.mixes.push_back(mix);
     }
     AnalysisResult& result = content.result;
@@ -312,6 +314,9 @@ class TestSheet : public QObject {
         const QList<double> wide = column_widths(table, 900.0);
         QCOMPARE(wide[0] + wide[1], 900.0);
         QVERIFY(wide[1] > wide[0]);
+        const report::Table figures{"", {"a", "b"}, {{"4.24 kHz", QStringLiteral("word ").repeated(99).toStdString()}}};
+        const report::Table alone{"", {"a", "b"}, {{"4.24 kHz", ""}}};
+        QCOMPARE(column_widths(figures, 300.0)[0], column_widths(alone, 300.0)[0]);  // a figure stays beside its unit
     }
 
   private:
