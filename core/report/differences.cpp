@@ -14,6 +14,8 @@
 namespace howlmap::report {
 namespace {
 
+constexpr double kCentre = 0.005;  ///< metres; nearer is on the line
+
 /// Collects the rows; equal texts are no change.
 class Rows {
   public:
@@ -30,9 +32,13 @@ class Rows {
     }
 
   private:
+    /// As one paces it out: "0.80 m stage right, 1.55 m from the edge, 1.47 m high".
     std::string place(Vec3 p) const {
-        return fmt::format("x {}, y {}, z {}", distance_words(p.x, units_), distance_words(p.y, units_),
-                           distance_words(p.z, units_));
+        const auto far = [&](double metres) { return distance_words(std::abs(metres), units_); };
+        std::string text = std::abs(p.x) < kCentre ? t("on the centre line")
+                                                   : f(p.x > 0.0 ? "{} stage left" : "{} stage right", far(p.x));
+        text += ", " + f(p.y < 0.0 ? "{} in front of the edge" : "{} from the edge", far(p.y));
+        return p.z == 0.0 ? text : text + ", " + f("{} high", far(p.z));
     }
     Table& table_;
     Units units_;

@@ -7112,6 +7112,30 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <source>This stage is likely to howl as it is set: count on {} of room (as drawn {}). Below 0 dB it howls; {:g} dB are wanted.</source>
         <translation>Diese Bühne pfeift wohl so, wie sie eingestellt ist: verlässlich {} Spielraum (wie gezeichnet {}). Unter 0 dB pfeift sie; {:g} dB sind gewünscht.</translation>
     </message>
+    <message>
+        <source>on the centre line</source>
+        <translation>auf der Mittellinie</translation>
+    </message>
+    <message>
+        <source>{} stage left</source>
+        <translation>{} bühnenlinks</translation>
+    </message>
+    <message>
+        <source>{} stage right</source>
+        <translation>{} bühnenrechts</translation>
+    </message>
+    <message>
+        <source>{} in front of the edge</source>
+        <translation>{} vor der Kante</translation>
+    </message>
+    <message>
+        <source>{} from the edge</source>
+        <translation>{} von der Kante</translation>
+    </message>
+    <message>
+        <source>{} high</source>
+        <translation>{} hoch</translation>
+    </message>
 </context>
 <context>
     <name>ring_why</name>

@@ -202,6 +202,12 @@ class TestLists : public QObject {
         QCOMPARE(table.rows[1], (std::vector<std::string>{"send", "fiddle > front", "98 dB", "none"}));
         QCOMPARE(table.rows[2], (std::vector<std::string>{"equaliser 1 kHz", "front", "0 dB", "-3 dB"}));
         QCOMPARE(table.rows[3][0], std::string("position"));
+        newer.loudspeakers[0].position = {-0.8, 1.55, 0.25};
+        QCOMPARE(differences_since(older, newer).rows.back()[3],
+                 std::string("0.80 m stage right, 1.55 m from the edge, 0.25 m high"));
+        newer.loudspeakers[0].position = {0.0, -1.0, 0.0};
+        QCOMPARE(differences_since(older, newer).rows.back()[3],
+                 std::string("on the centre line, 1.00 m in front of the edge"));
     }
 
     void figures_have_no_more_digits_than_are_known() {
