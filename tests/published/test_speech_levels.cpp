@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Speech at 1 m: ANSI S3.5-1997, Table 3 (spectrum levels) with its overall levels; ISO 9921:2003, Annex A (vocal
-// effort in dBA, second hand) and Table H.2 (male speech of 60 dBA, second hand). No level of a string instrument
-// stands here: the publications that give them could not be read.
+// effort in dBA, second hand) and Table H.2 (male speech of 60 dBA, second hand). Of strings only the double bass: its
+// peak power of 0.16 W is in F. A. Everest, Master Handbook of Acoustics, 4th ed., Table 5-1 (after Sivian, Dunn and
+// White, J. Acoust. Soc. Am. 2, 1931); publications on the others could not be read.
 #include <array>
 #include <cmath>
 #include <map>
@@ -91,6 +92,26 @@ class SpeechLevels : public QObject {
                 QVERIFY2(std::abs(*performer_figures(show)[0].ear_dba - expected) < 0.05, effort.name);
             }
         }
+    }
+    /// A double bass at its peak, through the whole listening side: what its power gives at 1 m, and what that costs a
+    /// neighbour at 2 m.
+    void a_double_bass_at_its_peak() {
+        constexpr double kPowerW = 0.16, kSphereDb = 10.99;  // 10 log10(4 pi m2)
+        const double at_1m = energy_to_db(kPowerW / 1e-12) - kSphereDb;
+        QVERIFY(std::abs(at_1m - 101.0) < 0.1);
+        Show show;
+        show.stage.surfaces.floor.absorption = 1.0;
+        Backline bass;
+        bass.id = "bass", bass.position = {0.0, 2.0, 1.6};
+        bass.spectrum = SpectrumName::bass;
+        const BandEnergies shape = spectrum_energies(bass.spectrum);
+        bass.level_1m_dba = at_1m + *level_dba(shape);  // the shape sums to 0 dB
+        show.backline = {bass};
+        Performer ear;
+        ear.id = "ear", ear.position = {0.0, 4.0};
+        show.performers = {ear};
+        const double expected = at_1m + *level_dba(shape) - 20.0 * std::log10(2.0);
+        QVERIFY(std::abs(*performer_figures(show)[0].ear_dba - expected) < 0.05);
     }
 };
 
