@@ -45,7 +45,9 @@ void LessonState::move_microphone(double distance_m, double height_m) {
 void LessonState::take(Knob knob, const Bench& next) {
     if (next == bench_) return;
     const Bench before = std::exchange(bench_, next);
-    const LessonFigures was = std::exchange(figures_, figures_of(bench_));
+    const LessonFigures is =
+        before.show == bench_.show ? figures_at_other_frequency(bench_, figures_) : figures_of(bench_);
+    const LessonFigures was = std::exchange(figures_, is);
     const auto& from = drag_start_;
     sentence_ = QString::fromStdString(
         what_changed(knob, from ? from->first : before, from ? from->second : was, bench_, figures_));

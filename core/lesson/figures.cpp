@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/lesson/figures.h"
 
+#include <tbb/blocked_range.h>
+#include <tbb/parallel_for.h>
+#include <tbb/parallel_invoke.h>
+
 #include <algorithm>
 #include <cmath>
 
@@ -38,16 +42,18 @@ std::vector<Fit> comb_of(const LoopModel& model) {
     const double late = longest / model.surroundings().speed + model.latency_s() + mix.delay_ms / 1000.0 +
                         model.show().loudspeakers.front().delay_ms / 1000.0;
     const double step = 1.0 / (kStepsPerTurn * (late + kFilterDelay_s));
+    std::vector<Complex> round(2 + static_cast<std::size_t>((kCombTo - kCombFrom) / step));
+    const auto hz_of = [step](std::size_t k) { return kCombFrom + step * static_cast<double>(k); };
+    tbb::parallel_for(tbb::blocked_range<std::size_t>(0, round.size(), 128), [&](const auto& part) {
+        for (std::size_t k = part.begin(); k != part.end(); ++k) round[k] = loop_at(model, hz_of(k));
+    });
     std::vector<Fit> out;
-    Complex last = loop_at(model, kCombFrom);
-    for (double hz = kCombFrom; hz < kCombTo; hz += step) {
-        const Complex next = loop_at(model, hz + step);
-        if ((last.imag() > 0.0) != (next.imag() > 0.0) && last.real() + next.real() > 0.0) {
-            const double at = in_step_between(model, hz, hz + step);
-            const Note note = note_of(at);
-            out.push_back({at, decibels(std::abs(loop_at(model, at))), note.name, note.cents});
-        }
-        last = next;
+    for (std::size_t k = 0; k + 1 < round.size(); ++k) {
+        const Complex last = round[k], next = round[k + 1];
+        if ((last.imag() > 0.0) == (next.imag() > 0.0) || last.real() + next.real() <= 0.0) continue;
+        const double at = in_step_between(model, hz_of(k), hz_of(k + 1));
+        const Note note = note_of(at);
+        out.push_back({at, decibels(std::abs(loop_at(model, at))), note.name, note.cents});
     }
     return out;
 }
@@ -107,20 +113,37 @@ void add_fans(LessonFigures& out, const Bench& bench) {
 
 }  // namespace
 
-LessonFigures figures_of(const Bench& bench) {
+namespace {
+/// What depends on the frequency that is looked at.
+LessonFigures at_frequency(const Bench& bench, const LoopModel& model) {
     LessonFigures out;
     out.hz = bench.hz;
     out.speed = speed_of_sound(bench.show.air.temperature_c);
     add_geometry(out, bench);
     add_fans(out, bench);
-    out.tone_cost_db = tone_cost(bench.show.mixes.front());
+    if (!model.empty()) add_phasors(out, model);
+    return out;
+}
+}  // namespace
+
+LessonFigures figures_of(const Bench& bench) {
     const LoopModel model(bench.show);
+    LessonFigures out = at_frequency(bench, model);
+    out.tone_cost_db = tone_cost(bench.show.mixes.front());
     if (model.empty()) return out;
-    add_phasors(out, model);
-    out.comb = comb_of(model);
-    const Stability stability = stability_of(bench.show, true);
+    Stability stability;
+    tbb::parallel_invoke([&] { out.comb = comb_of(model); }, [&] { stability = stability_of(bench.show, true); });
     out.margin_db = stability.margin_db;
     if (!stability.rings.empty()) out.ring_hz = stability.rings.front().hz;
+    return out;
+}
+
+LessonFigures figures_at_other_frequency(const Bench& bench, const LessonFigures& before) {
+    LessonFigures out = at_frequency(bench, LoopModel(bench.show));
+    out.tone_cost_db = before.tone_cost_db;
+    out.comb = before.comb;
+    out.margin_db = before.margin_db;
+    out.ring_hz = before.ring_hz;
     return out;
 }
 

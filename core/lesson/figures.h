@@ -43,5 +43,8 @@ struct LessonFigures {
 
 /// Everything of a bench at its frequency. Frequencies of the comb to 0.01 Hz.
 LessonFigures figures_of(const Bench& bench);
+/// The same, many times quicker, for a bench that differs from that of `before` in its frequency alone: comb, margin and
+/// ring stay.
+LessonFigures figures_at_other_frequency(const Bench& bench, const LessonFigures& before);
 
 }  // namespace howlmap

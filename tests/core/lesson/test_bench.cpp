@@ -73,6 +73,26 @@ class TestBench : public QObject {
         for (std::size_t k = 0; k < figures.comb.size(); ++k)
             QVERIFY(std::abs(figures.comb[k].hz - (static_cast<double>(k) + 0.5) * 343.2) < 0.02);
     }
+    void another_frequency_of_the_same_bench_needs_no_new_comb() {
+        Bench bench = plain_bench();
+        turn(bench, Knob::latency, 3.0);
+        turn(bench, Knob::band_cut, -4.0);
+        LessonFigures quick = figures_of(bench);
+        for (const double hz : {100.0, 733.0, 6000.0}) {
+            turn(bench, Knob::hz, hz);
+            quick = figures_at_other_frequency(bench, quick);
+            const LessonFigures whole = figures_of(bench);
+            QCOMPARE(quick.hz, hz);
+            QCOMPARE(quick.sum, whole.sum);
+            QCOMPARE(quick.loop_gain_db, whole.loop_gain_db);
+            QCOMPARE(quick.whole_waves, whole.whole_waves);
+            QCOMPARE(quick.margin_db, whole.margin_db);
+            QCOMPARE(quick.ring_hz, whole.ring_hz);
+            QCOMPARE(quick.tone_cost_db, whole.tone_cost_db);
+            QCOMPARE(quick.speaker_fan, whole.speaker_fan);
+            QCOMPARE(quick.comb.size(), whole.comb.size());
+        }
+    }
     // The comb and the analysis of all loops are two roads to the same frequencies.
     void the_first_ring_is_one_that_fits() {
         for (const double distance : {0.5, 0.9, 1.3, 2.1})
