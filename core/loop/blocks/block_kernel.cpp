@@ -9,6 +9,7 @@
 #include "hwy/foreach_target.h"  // IWYU pragma: keep
 #include "hwy/highway.h"
 #include "hwy/contrib/math/math-inl.h"
+#include "core/units/complex_lanes-inl.h"
 // clang-format on
 
 HWY_BEFORE_NAMESPACE();
@@ -18,10 +19,7 @@ namespace hn = hwy::HWY_NAMESPACE;
 using D = hn::CappedTag<double, kBlockPoints>;
 using V = hn::Vec<D>;
 
-/// A complex number in each lane.
-struct C {
-    V re, im;
-};
+using C = ComplexLanes<V>;
 
 HWY_INLINE C LoadC(const Lanes& value, std::size_t at) {
     const D d;
@@ -36,45 +34,8 @@ HWY_INLINE C ZeroC() {
     const D d;
     return {hn::Zero(d), hn::Zero(d)};
 }
-HWY_INLINE C AddC(C a, C b) { return {hn::Add(a.re, b.re), hn::Add(a.im, b.im)}; }
-HWY_INLINE C SubC(C a, C b) { return {hn::Sub(a.re, b.re), hn::Sub(a.im, b.im)}; }
-HWY_INLINE C MulC(C a, C b) {
-    return {hn::NegMulAdd(a.im, b.im, hn::Mul(a.re, b.re)), hn::MulAdd(a.im, b.re, hn::Mul(a.re, b.im))};
-}
-HWY_INLINE C MulAddC(C a, C b, C sum) {
-    return {hn::NegMulAdd(a.im, b.im, hn::MulAdd(a.re, b.re, sum.re)),
-            hn::MulAdd(a.im, b.re, hn::MulAdd(a.re, b.im, sum.im))};
-}
-HWY_INLINE C ScaleC(C a, V scale) { return {hn::Mul(a.re, scale), hn::Mul(a.im, scale)}; }
-HWY_INLINE V NormC(C a) { return hn::MulAdd(a.re, a.re, hn::Mul(a.im, a.im)); }
-/// 1 / a; a tiny denominator is held, so that equal guesses give a large number rather than infinity.
-HWY_INLINE C InverseC(C a) {
-    const D d;
-    const V size = hn::Div(hn::Set(d, 1.0), hn::Max(NormC(a), hn::Set(d, 1e-60)));
-    return {hn::Mul(a.re, size), hn::Neg(hn::Mul(a.im, size))};
-}
-
-/// exp(-2 pi j turns) for any number of turns: the whole ones are taken off, then half-angle polynomials (Chebyshev
-/// fits, error below 1e-9) of pi times what is left.
-HWY_INLINE C Phasor(V turns) {
-    const D d;
-    const V t = hn::Sub(turns, hn::Round(turns));
-    const V u = hn::Mul(t, t);
-    V s = hn::Set(d, -0.00702838646247983);
-    s = hn::MulAdd(s, u, hn::Set(d, 0.08205040183293022));
-    s = hn::MulAdd(s, u, hn::Set(d, -0.599252197826047));
-    s = hn::MulAdd(s, u, hn::Set(d, 2.550163318946751));
-    s = hn::MulAdd(s, u, hn::Set(d, -5.16771276462449));
-    s = hn::Mul(hn::MulAdd(s, u, hn::Set(d, 3.1415926535362884)), t);
-    V c = hn::Set(d, -0.024396324351982912);
-    c = hn::MulAdd(c, u, hn::Set(d, 0.23493731381518046));
-    c = hn::MulAdd(c, u, hn::Set(d, -1.3352120030493495));
-    c = hn::MulAdd(c, u, hn::Set(d, 4.058709159556045));
-    c = hn::MulAdd(c, u, hn::Set(d, -4.9348021370788));
-    c = hn::MulAdd(c, u, hn::Set(d, 0.9999999997799037));
-    const V twice = hn::Add(s, s);
-    return {hn::NegMulAdd(twice, s, hn::Set(d, 1.0)), hn::Neg(hn::Mul(twice, c))};
-}
+/// A tiny denominator is held, so that equal guesses give a large number rather than infinity.
+HWY_INLINE C InverseC(C a) { return Inverse(D(), a, 1e-60); }
 
 void SumLegs(const LegInBlock* HWY_RESTRICT legs, std::size_t count, Lanes& sum) {
     const D d;
@@ -85,20 +46,12 @@ void SumLegs(const LegInBlock* HWY_RESTRICT legs, std::size_t count, Lanes& sum)
             const V turns = hn::MulAdd(index, hn::Set(d, legs[i].turns_step), hn::Set(d, legs[i].turns));
             const V gain = legs[i].by_point ? hn::LoadU(d, legs[i].by_point + at)
                                             : hn::MulAdd(index, hn::Set(d, legs[i].slope), hn::Set(d, legs[i].gain));
-            const C phasor = Phasor(turns);
+            const C phasor = Delayed(d, turns);
             total.re = hn::MulAdd(phasor.re, gain, total.re);
             total.im = hn::MulAdd(phasor.im, gain, total.im);
         }
         StoreC(total, sum, at);
     }
-}
-
-/// Output function of SplitMix64 in each lane.
-template <class DU>
-HWY_INLINE hn::Vec<DU> SplitMix(DU d, hn::Vec<DU> z) {
-    z = hn::Mul(hn::Xor(z, hn::ShiftRight<30>(z)), hn::Set(d, 0xBF58476D1CE4E5B9u));
-    z = hn::Mul(hn::Xor(z, hn::ShiftRight<27>(z)), hn::Set(d, 0x94D049BB133111EBu));
-    return hn::Xor(z, hn::ShiftRight<31>(z));
 }
 
 /// The upper 53 bits as a number in [0, 1).
@@ -119,7 +72,7 @@ void GaussianKnots(const std::uint64_t* HWY_RESTRICT states, std::uint64_t offse
         const V u1 = Unit(du, SplitMix(du, state));
         const V u2 = Unit(du, SplitMix(du, hn::Add(state, hn::Set(du, 0x9E3779B97F4A7C15u))));
         const V size = hn::Sqrt(hn::Neg(hn::Log(d, hn::Sub(hn::Set(d, 1.0), u1))));
-        const C phasor = Phasor(hn::Neg(u2));
+        const C phasor = Delayed(d, hn::Neg(u2));
         hn::StoreU(hn::Mul(phasor.re, size), d, re + i);
         hn::StoreU(hn::Mul(phasor.im, size), d, im + i);
     }
@@ -137,7 +90,7 @@ void AddRoom(const double* re, const double* im, std::size_t stride, std::size_t
             z.im = hn::MulAdd(hn::Set(d, im[k * stride]), weight, z.im);
         }
         const V size = hn::MulAdd(hn::Iota(d, static_cast<double>(at)), hn::Set(d, rise), hn::Set(d, rms));
-        StoreC(AddC(LoadC(sum, at), MulC(ScaleC(z, size), turn)), sum, at);
+        StoreC(Plus(LoadC(sum, at), Times(Scaled(z, size), turn)), sum, at);
     }
 }
 
@@ -173,8 +126,8 @@ HWY_INLINE void HeardFromBuses(const Wiring& w, const Lanes* h, const Lanes* hea
         for (std::size_t m = 0; m < w.buses; ++m) {
             C sum = ZeroC();
             for (; slot < w.slots.size() && w.slots[slot].bus == m; ++slot)
-                sum = MulAddC(LoadC(h[c * w.speakers + w.slots[slot].speaker], at), LoadC(speaks[slot], at), sum);
-            StoreC(MulC(sum, factor), heard[c * w.buses + m], at);
+                sum = TimesPlus(LoadC(h[c * w.speakers + w.slots[slot].speaker], at), LoadC(speaks[slot], at), sum);
+            StoreC(Times(sum, factor), heard[c * w.buses + m], at);
         }
     }
 }
@@ -211,7 +164,7 @@ void MultiplyMatrices(const Lanes* HWY_RESTRICT a, const Lanes* HWY_RESTRICT b, 
             for (std::size_t j = 0; j < n; ++j) {
                 C sum = ZeroC();
                 for (std::size_t k = 0; k < n; ++k)
-                    sum = MulAddC(LoadC(a[i * n + k], at), LoadC(b[k * n + j], at), sum);
+                    sum = TimesPlus(LoadC(a[i * n + k], at), LoadC(b[k * n + j], at), sum);
                 StoreC(sum, product[i * n + j], at);
             }
 }
@@ -220,7 +173,7 @@ void FrobeniusSquare(const Lanes* HWY_RESTRICT matrix, std::size_t n, RealLanes&
     const D d;
     for (std::size_t at = 0; at < kBlockPoints; at += hn::Lanes(d)) {
         V sum = hn::Zero(d);
-        for (std::size_t i = 0; i < n * n; ++i) sum = hn::Add(sum, NormC(LoadC(matrix[i], at)));
+        for (std::size_t i = 0; i < n * n; ++i) sum = hn::Add(sum, Norm(LoadC(matrix[i], at)));
         hn::Store(sum, d, square.v + at);
     }
 }
@@ -243,7 +196,7 @@ void TraceOfProduct(const Lanes* HWY_RESTRICT a, const Lanes* HWY_RESTRICT b, st
     for (std::size_t at = 0; at < kBlockPoints; at += hn::Lanes(d)) {
         C sum = ZeroC();
         for (std::size_t i = 0; i < n; ++i)
-            for (std::size_t k = 0; k < n; ++k) sum = MulAddC(LoadC(a[i * n + k], at), LoadC(b[k * n + i], at), sum);
+            for (std::size_t k = 0; k < n; ++k) sum = TimesPlus(LoadC(a[i * n + k], at), LoadC(b[k * n + i], at), sum);
         StoreC(sum, trace, at);
     }
 }
@@ -254,8 +207,8 @@ HWY_INLINE void NewtonIdentities(const Lanes* sums, std::size_t n, std::size_t a
     for (std::size_t k = 1; k <= n; ++k) {
         C total = LoadC(sums[k - 1], at);
         for (std::size_t i = 1; i < k; ++i)
-            total = MulAddC(LoadC(coefficients[i - 1], at), LoadC(sums[k - i - 1], at), total);
-        StoreC(ScaleC(total, hn::Set(d, -1.0 / static_cast<double>(k))), coefficients[k - 1], at);
+            total = TimesPlus(LoadC(coefficients[i - 1], at), LoadC(sums[k - i - 1], at), total);
+        StoreC(Scaled(total, hn::Set(d, -1.0 / static_cast<double>(k))), coefficients[k - 1], at);
     }
 }
 
@@ -265,17 +218,17 @@ HWY_INLINE V AberthStep(const Lanes* coefficients, std::size_t n, std::size_t i,
     const C z = LoadC(roots[i], at);
     C value = {hn::Set(d, 1.0), hn::Zero(d)}, slope = ZeroC();
     for (std::size_t k = 0; k < n; ++k) {
-        slope = MulAddC(slope, z, value);
-        value = MulAddC(value, z, LoadC(coefficients[k], at));
+        slope = TimesPlus(slope, z, value);
+        value = TimesPlus(value, z, LoadC(coefficients[k], at));
     }
     C others = ZeroC();
     for (std::size_t j = 0; j < n; ++j)
-        if (j != i) others = AddC(others, InverseC(SubC(z, LoadC(roots[j], at))));
+        if (j != i) others = Plus(others, InverseC(Minus(z, LoadC(roots[j], at))));
     // w = p / (p' - p sum 1 / (z - z_j))
-    const C change = MulC(value, InverseC(SubC(slope, MulC(value, others))));
-    StoreC(SubC(z, change), roots[i], at);
+    const C change = Times(value, InverseC(Minus(slope, Times(value, others))));
+    StoreC(Minus(z, change), roots[i], at);
     // Roots close to 0 do not matter and converge slowly where there are several.
-    const V counts = hn::IfThenElseZero(hn::Gt(NormC(z), hn::Set(d, 0.01)), NormC(change));
+    const V counts = hn::IfThenElseZero(hn::Gt(Norm(z), hn::Set(d, 0.01)), Norm(change));
     return counts;
 }
 

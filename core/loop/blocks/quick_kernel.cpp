@@ -9,6 +9,7 @@
 #include "hwy/foreach_target.h"  // IWYU pragma: keep
 #include "hwy/highway.h"
 #include "hwy/contrib/math/math-inl.h"
+#include "core/units/complex_lanes-inl.h"
 // clang-format on
 
 HWY_BEFORE_NAMESPACE();
@@ -18,10 +19,7 @@ namespace hn = hwy::HWY_NAMESPACE;
 using F = hn::CappedTag<float, kBlockPoints>;
 using V = hn::Vec<F>;
 
-/// A complex number in each lane.
-struct Q {
-    V re, im;
-};
+using Q = ComplexLanes<V>;
 
 HWY_INLINE V SetV(float value) { return hn::Set(F(), value); }
 HWY_INLINE Q LoadQ(const QuickLanes& value, std::size_t at) {
@@ -32,33 +30,6 @@ HWY_INLINE void StoreQ(Q value, QuickLanes& to, std::size_t at) {
     hn::Store(value.im, F(), to.im + at);
 }
 HWY_INLINE Q ZeroQ() { return {hn::Zero(F()), hn::Zero(F())}; }
-HWY_INLINE Q MulAddQ(Q a, Q b, Q sum) {
-    return {hn::NegMulAdd(a.im, b.im, hn::MulAdd(a.re, b.re, sum.re)),
-            hn::MulAdd(a.im, b.re, hn::MulAdd(a.re, b.im, sum.im))};
-}
-HWY_INLINE Q MulQ(Q a, Q b) {
-    return {hn::NegMulAdd(a.im, b.im, hn::Mul(a.re, b.re)), hn::MulAdd(a.im, b.re, hn::Mul(a.re, b.im))};
-}
-HWY_INLINE V NormQ(Q a) { return hn::MulAdd(a.re, a.re, hn::Mul(a.im, a.im)); }
-
-/// exp(2 pi j t) for t of -0.5 .. 0.5: half-angle polynomials of pi t.
-HWY_INLINE Q Phasor(V t) {
-    const V u = hn::Mul(t, t);
-    V s = SetV(-0.00702838646F);
-    s = hn::MulAdd(s, u, SetV(0.0820504018F));
-    s = hn::MulAdd(s, u, SetV(-0.599252198F));
-    s = hn::MulAdd(s, u, SetV(2.55016332F));
-    s = hn::MulAdd(s, u, SetV(-5.16771276F));
-    s = hn::Mul(hn::MulAdd(s, u, SetV(3.14159265F)), t);
-    V c = SetV(-0.0243963244F);
-    c = hn::MulAdd(c, u, SetV(0.234937314F));
-    c = hn::MulAdd(c, u, SetV(-1.33521200F));
-    c = hn::MulAdd(c, u, SetV(4.05870916F));
-    c = hn::MulAdd(c, u, SetV(-4.93480214F));
-    c = hn::MulAdd(c, u, SetV(1.0F));
-    const V twice = hn::Add(s, s);
-    return {hn::NegMulAdd(twice, s, SetV(1.0F)), hn::Mul(twice, c)};
-}
 
 void QuickSteps(const double* HWY_RESTRICT delays, std::size_t count, double step_hz, QuickLanes* HWY_RESTRICT steps) {
     const F f;
@@ -66,7 +37,7 @@ void QuickSteps(const double* HWY_RESTRICT delays, std::size_t count, double ste
         const V step = SetV(static_cast<float>(-step_hz * delays[leg]));
         for (std::size_t at = 0; at < kBlockPoints; at += hn::Lanes(f)) {
             const V turns = hn::Mul(hn::Iota(f, static_cast<float>(at)), step);
-            StoreQ(Phasor(hn::Sub(turns, hn::Round(turns))), steps[leg], at);
+            StoreQ(Phasor(F(), hn::Sub(turns, hn::Round(turns))), steps[leg], at);
         }
     }
 }
@@ -96,7 +67,7 @@ void QuickStartsOf(const double* HWY_RESTRICT delays, const float* HWY_RESTRICT 
                    std::size_t count, double low_hz, QuickStarts& starts) {
     const F f;
     for (std::size_t leg = 0; leg < count; leg += hn::Lanes(f)) {
-        const Q phasor = Phasor(Turns(delays + leg, low_hz));
+        const Q phasor = Phasor(F(), Turns(delays + leg, low_hz));
         const V gain = hn::LoadU(f, gains + leg), rise = hn::LoadU(f, rises + leg);
         hn::StoreU(hn::Mul(phasor.re, gain), f, starts.re.data() + leg);
         hn::StoreU(hn::Mul(phasor.im, gain), f, starts.im.data() + leg);
@@ -116,8 +87,8 @@ void QuickPaths(const std::uint32_t* HWY_RESTRICT first, std::size_t pairs, cons
             Q sum = ZeroQ(), rising = ZeroQ();
             for (std::size_t leg = first[pair]; leg < first[pair + 1]; ++leg) {
                 const Q step = LoadQ(steps[leg], at);
-                sum = MulAddQ(step, {SetV(re[leg]), SetV(im[leg])}, sum);
-                rising = MulAddQ(step, {SetV(rise_re[leg]), SetV(rise_im[leg])}, rising);
+                sum = TimesPlus(step, {SetV(re[leg]), SetV(im[leg])}, sum);
+                rising = TimesPlus(step, {SetV(rise_re[leg]), SetV(rise_im[leg])}, rising);
             }
             StoreQ({hn::MulAdd(index, rising.re, sum.re), hn::MulAdd(index, rising.im, sum.im)}, h[pair], at);
         }
@@ -155,16 +126,9 @@ HWY_INLINE States LoadStates(const std::uint64_t* states) {
     return {hn::LoadU(d, states), hn::LoadU(d, states + hn::Lanes(d))};
 }
 HWY_INLINE States AddStates(States a, States b) { return {hn::Add(a.low, b.low), hn::Add(a.high, b.high)}; }
-/// Output function of SplitMix64.
-HWY_INLINE hn::Vec<DU> SplitMix(hn::Vec<DU> z) {
-    const DU d;
-    z = hn::Mul(hn::Xor(z, hn::ShiftRight<30>(z)), hn::Set(d, 0xBF58476D1CE4E5B9u));
-    z = hn::Mul(hn::Xor(z, hn::ShiftRight<27>(z)), hn::Set(d, 0x94D049BB133111EBu));
-    return hn::Xor(z, hn::ShiftRight<31>(z));
-}
 HWY_INLINE U Outputs(States states) {
     const hn::RebindToUnsigned<F> du;
-    return hn::ConcatOdd(du, hn::BitCast(du, SplitMix(states.high)), hn::BitCast(du, SplitMix(states.low)));
+    return hn::ConcatOdd(du, hn::BitCast(du, SplitMix(DU(), states.high)), hn::BitCast(du, SplitMix(DU(), states.low)));
 }
 #endif
 
@@ -176,7 +140,7 @@ HWY_INLINE Q Gaussian(States states) {
     // 1 - u1, by its upper 31 bits and a half of the next
     const V left = hn::Add(hn::ConvertTo(f, hn::BitCast(di, hn::ShiftRight<1>(hn::Not(first)))), SetV(0.5F));
     const V size = hn::Sqrt(hn::Max(hn::Neg(hn::Log(f, hn::Mul(left, SetV(0x1p-31F)))), SetV(0.0F)));
-    const Q phasor = Phasor(hn::Mul(hn::ConvertTo(f, hn::BitCast(di, second)), SetV(0x1p-32F)));
+    const Q phasor = Phasor(F(), hn::Mul(hn::ConvertTo(f, hn::BitCast(di, second)), SetV(0x1p-32F)));
     return {hn::Mul(phasor.re, size), hn::Mul(phasor.im, size)};
 }
 
@@ -235,8 +199,8 @@ HWY_INLINE void HeardFromBuses(const Wiring& w, const QuickLanes* h, const Quick
         for (std::size_t m = 0; m < w.buses; ++m) {
             Q sum = ZeroQ();
             for (; slot < w.slots.size() && w.slots[slot].bus == m; ++slot)
-                sum = MulAddQ(LoadQ(h[c * w.speakers + w.slots[slot].speaker], at), LoadQ(sent[slot], at), sum);
-            StoreQ(MulQ(sum, factor), heard[c * w.buses + m], at);
+                sum = TimesPlus(LoadQ(h[c * w.speakers + w.slots[slot].speaker], at), LoadQ(sent[slot], at), sum);
+            StoreQ(Times(sum, factor), heard[c * w.buses + m], at);
         }
     }
 }
@@ -252,7 +216,7 @@ void QuickMatrix(const Wiring& w, const QuickSends& sends, const QuickLanes* h, 
     for (std::size_t at = 0; at < kBlockPoints; at += hn::Lanes(f)) {
         for (std::size_t slot = 0; slot < w.slots.size(); ++slot) {
             const std::complex<float> phase = phases[w.slots[slot].speaker];
-            StoreQ(MulQ(LoadQ(speaks[slot], at), {SetV(phase.real()), SetV(phase.imag())}), sent[slot], at);
+            StoreQ(Times(LoadQ(speaks[slot], at), {SetV(phase.real()), SetV(phase.imag())}), sent[slot], at);
         }
         HeardFromBuses(w, h, hears, sent, at, heard);
         for (std::size_t a = 0; a < n; ++a)
@@ -279,18 +243,18 @@ HWY_INLINE V Squared(const QuickLanes* HWY_RESTRICT a, std::size_t n, std::size_
             Q s0 = ZeroQ(), s1 = ZeroQ();
             for (std::size_t k = 0; k < n; ++k) {
                 const Q x = LoadQ(a[i * n + k], at);
-                s0 = MulAddQ(x, LoadQ(a[k * n + j], at), s0);
-                s1 = MulAddQ(x, LoadQ(a[k * n + j + 1], at), s1);
+                s0 = TimesPlus(x, LoadQ(a[k * n + j], at), s0);
+                s1 = TimesPlus(x, LoadQ(a[k * n + j + 1], at), s1);
             }
             StoreQ(s0, square[i * n + j], at);
             StoreQ(s1, square[i * n + j + 1], at);
-            norm = hn::Add(norm, hn::Add(NormQ(s0), NormQ(s1)));
+            norm = hn::Add(norm, hn::Add(Norm(s0), Norm(s1)));
         }
         if (j == n) continue;
         Q s = ZeroQ();
-        for (std::size_t k = 0; k < n; ++k) s = MulAddQ(LoadQ(a[i * n + k], at), LoadQ(a[k * n + j], at), s);
+        for (std::size_t k = 0; k < n; ++k) s = TimesPlus(LoadQ(a[i * n + k], at), LoadQ(a[k * n + j], at), s);
         StoreQ(s, square[i * n + j], at);
-        norm = hn::Add(norm, NormQ(s));
+        norm = hn::Add(norm, Norm(s));
     }
     return norm;
 }
@@ -302,7 +266,7 @@ bool QuickBounds(const QuickLanes* HWY_RESTRICT matrix, std::size_t n, float eno
     bool any = false;
     for (std::size_t at = 0; at < kBlockPoints; at += hn::Lanes(f)) {
         V norm = hn::Zero(f);
-        for (std::size_t i = 0; i < n * n; ++i) norm = hn::Add(norm, NormQ(LoadQ(matrix[i], at)));
+        for (std::size_t i = 0; i < n * n; ++i) norm = hn::Add(norm, Norm(LoadQ(matrix[i], at)));
         V bound = hn::Sqrt(norm);
         if (n > 1 && !hn::AllTrue(f, hn::Lt(bound, limit))) {
             bound = hn::Min(bound, hn::Sqrt(hn::Sqrt(Squared(matrix, n, at, scratch))));

@@ -10,7 +10,7 @@
 #define HWY_TARGET_INCLUDE "core/maps/kernel/loops.cpp"
 #include "hwy/foreach_target.h"
 // After foreach_target.h, which includes this file once for every target.
-#include "hwy/highway.h"
+#include "core/units/complex_lanes-inl.h"
 
 HWY_BEFORE_NAMESPACE();
 namespace howlmap::maps {
@@ -20,25 +20,11 @@ namespace hn = hwy::HWY_NAMESPACE;
 using D = hn::CappedTag<double, kOctet>;
 using V = hn::Vec<D>;
 
-/// A complex vector.
-struct C {
-    V re, im;
-};
-HWY_INLINE C Times(C a, C b) {
-    return {hn::NegMulAdd(a.im, b.im, hn::Mul(a.re, b.re)), hn::MulAdd(a.im, b.re, hn::Mul(a.re, b.im))};
-}
-HWY_INLINE C Plus(C a, C b) { return {hn::Add(a.re, b.re), hn::Add(a.im, b.im)}; }
-HWY_INLINE C Minus(C a, C b) { return {hn::Sub(a.re, b.re), hn::Sub(a.im, b.im)}; }
-HWY_INLINE C Scaled(C a, V k) { return {hn::Mul(a.re, k), hn::Mul(a.im, k)}; }
-HWY_INLINE C PlusTimes(C sum, C a, C b) {
-    return {hn::NegMulAdd(a.im, b.im, hn::MulAdd(a.re, b.re, sum.re)),
-            hn::MulAdd(a.im, b.re, hn::MulAdd(a.re, b.im, sum.im))};
-}
-HWY_INLINE V Norm(C a) { return hn::MulAdd(a.re, a.re, hn::Mul(a.im, a.im)); }
-HWY_INLINE C Inverse(C a) {
-    const V over = hn::Div(hn::Set(D(), 1.0), hn::Max(Norm(a), hn::Set(D(), 1e-280)));
-    return {hn::Mul(a.re, over), hn::Neg(hn::Mul(a.im, over))};
-}
+using howlmap::HWY_NAMESPACE::ComplexLanes;
+using C = ComplexLanes<V>;
+using howlmap::HWY_NAMESPACE::Delayed;
+
+HWY_INLINE C InverseOf(C a) { return Inverse(D(), a, 1e-280); }
 HWY_INLINE C None() { return {hn::Zero(D()), hn::Zero(D())}; }
 /// Complex values stored by (re, im), eight each.
 HWY_INLINE C Load(const double* from, std::size_t lane) {
@@ -52,25 +38,6 @@ HWY_INLINE C At(const Curve& curve, std::size_t at) {
     return {hn::Load(D(), curve.re.data() + at), hn::Load(D(), curve.im.data() + at)};
 }
 
-/// exp(-2 pi j turns). Whole turns are dropped; half-angle polynomials through Chebyshev nodes, errors below 1e-9.
-HWY_INLINE C PhasorOf(V turns) {
-    const D d;
-    const V t = hn::Sub(turns, hn::Round(turns));
-    const V u = hn::Mul(t, t);
-    const double sines[] = {-0.00702838646247983, 0.08205040183293022, -0.599252197826047,
-                            2.550163318946751,    -5.16771276462449,   3.1415926535362884};
-    const double cosines[] = {-0.024396324351982912, 0.23493731381518046, -1.3352120030493495,
-                              4.058709159556045,     -4.9348021370788,    0.9999999997799037};
-    V s = hn::Set(d, sines[0]), c = hn::Set(d, cosines[0]);
-    for (int i = 1; i < 6; ++i) {
-        s = hn::MulAdd(s, u, hn::Set(d, sines[i]));
-        c = hn::MulAdd(c, u, hn::Set(d, cosines[i]));
-    }
-    s = hn::Mul(s, t);
-    const V twice = hn::Add(s, s);
-    return {hn::NegMulAdd(twice, s, hn::Set(d, 1.0)), hn::Neg(hn::Mul(twice, c))};
-}
-
 void AddLeg(const Leg8& leg, const Octet* octets, std::size_t count, Curve& curve) {
     const D d;
     for (std::size_t o = 0; o < count; ++o)
@@ -79,7 +46,7 @@ void AddLeg(const Leg8& leg, const Octet* octets, std::size_t count, Curve& curv
             const std::size_t at = o * kOctet + lane;
             const V point = hn::Iota(d, static_cast<double>(lane));
             const V hz = hn::MulAdd(point, hn::Set(d, octet.step_hz), hn::Set(d, octet.low_hz));
-            const C phasor = PhasorOf(hn::Mul(hz, hn::Set(d, leg.delay_s)));
+            const C phasor = Delayed(d, hn::Mul(hz, hn::Set(d, leg.delay_s)));
             V gain;
             if (leg.bin_gains) {
                 const double below = leg.bin_gains[octet.bin], above = leg.bin_gains[octet.bin + 1];
@@ -104,7 +71,7 @@ HWY_INLINE void Hear(const Wiring& w, const LoopCurves& curves, std::size_t at, 
             C sum = None();
             for (; slot < w.slots.size() && w.slots[slot].bus == m; ++slot) {
                 const std::size_t speaker = w.slots[slot].speaker;
-                sum = PlusTimes(sum, At(*curves.h[c * w.speakers + speaker], at), At(*curves.r[speaker], at));
+                sum = TimesPlus(At(*curves.h[c * w.speakers + speaker], at), At(*curves.r[speaker], at), sum);
             }
             Store(Times(sum, factor), heard + (c * w.buses + m) * 2 * kOctet, lane);
         }
@@ -131,8 +98,8 @@ HWY_INLINE void Square(const double* matrix, std::size_t n, std::size_t lane, do
         for (std::size_t j = 0; j < n; ++j) {
             C sum = None();
             for (std::size_t k = 0; k < n; ++k)
-                sum = PlusTimes(sum, Load(matrix + (i * n + k) * 2 * kOctet, lane),
-                                Load(matrix + (k * n + j) * 2 * kOctet, lane));
+                sum = TimesPlus(Load(matrix + (i * n + k) * 2 * kOctet, lane),
+                                Load(matrix + (k * n + j) * 2 * kOctet, lane), sum);
             Store(sum, square + (i * n + j) * 2 * kOctet, lane);
         }
 }
@@ -171,7 +138,7 @@ HWY_INLINE void Solve(double* matrix, double* column, std::size_t n, std::size_t
             const auto larger = hn::Gt(Norm(Load(cell(i, k), lane)), Norm(Load(cell(k, k), lane)));
             if (!hn::AllFalse(d, larger)) Exchange(larger, matrix, column, n, i, k, lane);
         }
-        const C over = Inverse(Load(cell(k, k), lane));
+        const C over = InverseOf(Load(cell(k, k), lane));
         for (std::size_t i = k + 1; i < n; ++i) {
             const C factor = Times(Load(cell(i, k), lane), over);
             for (std::size_t j = k + 1; j < n; ++j)
@@ -184,7 +151,7 @@ HWY_INLINE void Solve(double* matrix, double* column, std::size_t n, std::size_t
         C sum = Load(column + k * 2 * kOctet, lane);
         for (std::size_t j = k + 1; j < n; ++j)
             sum = Minus(sum, Times(Load(cell(k, j), lane), Load(column + j * 2 * kOctet, lane)));
-        Store(Times(sum, Inverse(Load(cell(k, k), lane))), column + k * 2 * kOctet, lane);
+        Store(Times(sum, InverseOf(Load(cell(k, k), lane))), column + k * 2 * kOctet, lane);
     }
 }
 
