@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The Response panel: what is read off the curve, and what faders, handles and buttons do to the show.
 #include <QComboBox>
+#include <QFileDialog>
 #include <QLabel>
+#include <QLineEdit>
+#include <QMenu>
+#include <QTimer>
 #include <QToolButton>
 #include <QTreeWidget>
 
@@ -18,6 +22,25 @@
 #include "tests/support/registry.h"
 
 namespace howlmap::app {
+namespace {
+
+/// Triggers an entry of a button's menu that asks for a file, and gives it this name.
+void save_as(QToolButton& button, int entry, const QString& name) {
+    QTimer::singleShot(0, &button, [name] {
+        auto* dialog = qobject_cast<QFileDialog*>(QApplication::activeModalWidget());
+        QVERIFY(dialog);
+        dialog->findChild<QLineEdit*>(QStringLiteral("fileNameEdit"))->setText(name);
+        QMetaObject::invokeMethod(dialog, "accept");
+    });
+    button.menu()->actions().at(entry)->trigger();
+}
+
+QByteArray beginning_of(const QString& name) {
+    QFile file(name);
+    return file.open(QIODevice::ReadOnly) ? file.read(200) : QByteArray();
+}
+
+}  // namespace
 
 class TestResponsePanel : public QObject {
     Q_OBJECT
@@ -116,6 +139,56 @@ class TestResponsePanel : public QObject {
         stage_.document().undo();
         stage_.document().undo();
         QVERIFY(mix().notches.empty());
+    }
+    void theHighPassHasAHandleThatMovesIt() {
+        stage_.document().edit(QStringLiteral("High-pass"),
+                               [this](Show& show) { set_high_pass(show, panel_->mix(), 80.0); });
+        const int count = steps();
+        const QPoint handle = panel_->handles().handle(mix().notches.size());
+        QTest::mousePress(&panel_->plot(), Qt::LeftButton, {}, handle);
+        for (int x = 1; x <= 8; ++x) QTest::mouseMove(&panel_->plot(), handle + QPoint(5 * x, 0));
+        QTest::mouseRelease(&panel_->plot(), Qt::LeftButton, {}, handle + QPoint(40, 0));
+        const double there = panel_->plot().xAxis->pixelToCoord(handle.x() + 40);
+        QVERIFY(mix().high_pass && std::abs(mix().high_pass->hz - there) < 1.0);
+        QCOMPARE(steps(), count + 1);
+        stage_.document().undo();
+        QCOMPARE(mix().high_pass->hz, 80.0);
+        stage_.document().undo();
+        QVERIFY(!mix().high_pass);
+    }
+    void anEqualiserIsCopiedToAnotherMix() {
+        stage_.document().edit(QStringLiteral("Another mix"), [this](Show& show) {
+            set_band(show, panel_->mix(), 10, -4.0);
+            Mix other;
+            other.id = "other";
+            other.number = 9;
+            other.name = "Other";
+            show.mixes.push_back(other);
+        });
+        const int count = steps();
+        QMenu* menu = stage_.find<QToolButton>("copy_to")->menu();
+        Q_EMIT menu->aboutToShow();
+        QCOMPARE(menu->actions().size(), 1);
+        QVERIFY(menu->actions().front()->text().contains(QStringLiteral("Other")));
+        menu->actions().front()->trigger();
+        QCOMPARE(band_of(stage_.show(), "other", 10), -4.0);
+        QCOMPARE(steps(), count + 1);
+        stage_.document().undo();
+        QCOMPARE(band_of(stage_.show(), "other", 10), 0.0);
+        stage_.document().undo();
+    }
+    void curvesAreSavedAsPictureAndTable() {
+        QTemporaryDir folder;
+        auto& save = *stage_.find<QToolButton>("save_curves");
+        const QString png = folder.filePath(QStringLiteral("c.png")), pdf = folder.filePath(QStringLiteral("c.pdf")),
+                      csv = folder.filePath(QStringLiteral("c.csv"));
+        save_as(save, 0, png);
+        QVERIFY(QImage(png).width() > 400);
+        save_as(save, 0, pdf);
+        QVERIFY(beginning_of(pdf).startsWith("%PDF"));
+        QTRY_VERIFY_WITH_TIMEOUT(panel_->plot().curves(), 30000);
+        save_as(save, 1, csv);
+        QVERIFY2(beginning_of(csv).contains("Hz") || beginning_of(csv).contains("hz"), beginning_of(csv));
     }
     void curvesOfAPartCanBeChosen() {
         auto* choice = stage_.find<QComboBox>("curve_choice");
