@@ -3505,7 +3505,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>&amp;Stop</source>
-        <translation>&amp;Anhalten</translation>
+        <translation>&amp;Stopp</translation>
     </message>
     <message>
         <source>Listening; nothing is kept. Levels are of the input (dBFS), not of the room.</source>
@@ -4807,7 +4807,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation>Anhalten</translation>
+        <translation>Stopp</translation>
     </message>
     <message>
         <source>Gives the search up.</source>
@@ -5553,7 +5553,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>&amp;Stop</source>
-        <translation>&amp;Anhalten</translation>
+        <translation>&amp;Stopp</translation>
     </message>
     <message>
         <source>Plays a phrase through the loop as it is set; it howls if it must.</source>
@@ -5754,7 +5754,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>&amp;Stop</source>
-        <translation>&amp;Anhalten</translation>
+        <translation>&amp;Stopp</translation>
     </message>
     <message>
         <source>Recording: tap a few times, half a second apart, then stop.</source>
