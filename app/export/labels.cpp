@@ -7,8 +7,9 @@
 
 namespace howlmap::app {
 namespace {
-constexpr double kCornerPx = 7.0;      ///< a riser's name stands inside its upper left corner
-constexpr double kHideBelowPx = 12.0;  ///< metres shorter than this many pixels: names would bury the plan
+constexpr double kCornerPx = 7.0;       ///< a riser's name stands inside its upper left corner
+constexpr qsizetype kLongestName = 48;  ///< letters on the plan; the lists have the whole of it
+constexpr double kHideBelowPx = 12.0;   ///< metres shorter than this many pixels: names would bury the plan
 
 QRectF to_px(const QRectF& page, double px) {
     return {page.x() / px, page.y() / px, page.width() / px, page.height() / px};
@@ -82,7 +83,11 @@ QString name_on_page(const ObjectLook& look, bool channels_alone) {
 
 std::vector<QString> texts_of(const std::vector<const ObjectLook*>& looks, bool channels_alone) {
     std::vector<QString> texts;
-    for (const ObjectLook* look : looks) texts.push_back(name_on_page(*look, channels_alone));
+    for (const ObjectLook* look : looks) {
+        QString name = name_on_page(*look, channels_alone);
+        if (name.size() > kLongestName) name = name.left(kLongestName - 1) + QStringLiteral("…");
+        texts.push_back(std::move(name));
+    }
     return texts;
 }
 

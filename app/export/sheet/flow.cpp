@@ -37,6 +37,30 @@ QFont sheet_font(Type type) {
     return font;
 }
 
+QString fitted_words(const QString& text, Type type, double width) {
+    const QFontMetricsF metrics(sheet_font(type));
+    QString out, word;
+    const auto close_word = [&] {
+        if (metrics.horizontalAdvance(word) > width)
+            for (qsizetype k = 1; k < word.size(); ++k) {
+                const qsizetype from = word.lastIndexOf(u'\n', k - 1) + 1;
+                if (metrics.horizontalAdvance(word.mid(from, k - from + 1)) > width && k > from) word.insert(k, u'\n');
+            }
+        out += word;
+        word.clear();
+    };
+    for (const QChar c : text) {
+        if (!c.isSpace()) {
+            word += c;
+            continue;
+        }
+        close_word();
+        out += c;
+    }
+    close_word();
+    return out;
+}
+
 Flow::Flow(QPainter& painter, Page page, std::function<void()> next_page)
     : painter_(painter), page_(std::move(page)), next_page_(std::move(next_page)) {
     const double m = page_.margin_pt;
@@ -116,13 +140,14 @@ void Flow::lines(const QString& words, Type type) {
 
 double Flow::text_height(const QString& words, Type type, double wide) const {
     const QFontMetricsF metrics(sheet_font(type));
-    return metrics.boundingRect(QRectF(0, 0, wide, 1e6), Qt::TextWordWrap, words).height() + 1.0;
+    return metrics.boundingRect(QRectF(0, 0, wide, 1e6), Qt::TextWordWrap, fitted_words(words, type, wide)).height() +
+           1.0;
 }
 
 void Flow::text(const QRectF& rect, const QString& words, Type type, int flags) {
     painter_.setFont(sheet_font(type));
     painter_.setPen(Qt::black);
-    painter_.drawText(rect, flags | Qt::TextWordWrap | Qt::TextDontClip, words);
+    painter_.drawText(rect, flags | Qt::TextWordWrap | Qt::TextDontClip, fitted_words(words, type, rect.width()));
 }
 
 }  // namespace howlmap::app

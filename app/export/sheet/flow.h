@@ -14,6 +14,9 @@ enum class Type { title, heading, body, small };
 
 QFont sheet_font(Type type);
 
+/// The text with line breaks in words that are wider than the width, so that none leaves its place.
+QString fitted_words(const QString& text, Type type, double width);
+
 /// How close the sheet is set, in points.
 struct Spacing {
     double row_rise = 1.8;       ///< above and below the text of a table row

@@ -3,6 +3,7 @@
 
 #include <QFontMetricsF>
 #include <QRegularExpression>
+#include <QTextLayout>
 #include <algorithm>
 #include <numeric>
 #include <utility>
@@ -14,6 +15,9 @@ constexpr double kTightRise = 0.6;      ///< of rows that would miss the page by
 constexpr double kMayStayEmpty = 0.25;  ///< part of a page that is given up to keep a list together
 constexpr double kHeading = 30.0;
 constexpr double kNarrow = 70.0;
+constexpr double kWidestWord = 120.0;  ///< longer ones are broken
+constexpr double kTallestRow = 0.4;    ///< part of a page; taller ones are continued
+constexpr qsizetype kLinesOfPart = 16;
 constexpr std::size_t kRowsTogether = 3;  ///< at least so many stay with the heading
 
 struct Wish {
@@ -35,7 +39,7 @@ QList<Wish> wishes(const report::Table& table) {
             const QString text = QString::fromStdString(cells[i]);
             Wish& wish = all[static_cast<qsizetype>(i)];
             wish.natural = std::max(wish.natural, metrics.horizontalAdvance(text) + 2.0 * kPad + 1.0);
-            wish.least = std::max(wish.least, longest_word(metrics, text) + 2.0 * kPad + 1.0);
+            wish.least = std::max(wish.least, std::min(kWidestWord, longest_word(metrics, text)) + 2.0 * kPad + 1.0);
         }
     };
     widen(table.columns);
@@ -83,7 +87,47 @@ double height_of(const Flow& flow, const report::Table& table, const Setting& se
     return row_height(flow, table.columns, set) + height_of_rows(flow, table, set, 0, table.rows.size());
 }
 
-void draw_rows(Flow& flow, const report::Table& table, const Setting& set) {
+QStringList lines_of(const std::string& cell, double width) {
+    const QString text = fitted_words(QString::fromStdString(cell), Type::body, width);
+    QStringList lines;
+    for (const QString& paragraph : text.split(u'\n')) {
+        QTextLayout layout(paragraph, sheet_font(Type::body));
+        layout.beginLayout();
+        for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+            line.setLineWidth(width);
+            lines.append(paragraph.mid(line.textStart(), line.textLength()).trimmed());
+        }
+        layout.endLayout();
+    }
+    return lines;
+}
+
+/// A row in parts of a few lines each.
+std::vector<std::vector<std::string>> parts_of(const std::vector<std::string>& cells, const Setting& set) {
+    std::vector<std::vector<std::string>> parts;
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        const QStringList lines = lines_of(cells[i], set.widths[static_cast<qsizetype>(i)] - 2.0 * kPad);
+        for (qsizetype from = 0, part = 0; from < lines.size(); from += kLinesOfPart, ++part) {
+            if (static_cast<std::size_t>(part) == parts.size()) parts.emplace_back(cells.size());
+            parts[static_cast<std::size_t>(part)][i] = lines.mid(from, kLinesOfPart).join(u'\n').toStdString();
+        }
+    }
+    return parts;
+}
+
+report::Table with_tall_rows_in_parts(const Flow& flow, const report::Table& table, const Setting& set) {
+    report::Table out{table.title, table.columns, {}};
+    for (const auto& row : table.rows) {
+        if (row_height(flow, row, set) <= kTallestRow * flow.body_height())
+            out.rows.push_back(row);
+        else
+            for (auto& part : parts_of(row, set)) out.rows.push_back(std::move(part));
+    }
+    return out;
+}
+
+void draw_rows(Flow& flow, const report::Table& whole, const Setting& set) {
+    const report::Table table = with_tall_rows_in_parts(flow, whole, set);
     draw_row(flow, table.columns, set, true);
     const std::size_t count = table.rows.size();
     for (std::size_t i = 0; i < count; ++i) {
@@ -132,7 +176,8 @@ QList<double> column_widths(const report::Table& table, double total) {
 void draw_table(Flow& flow, const report::Table& table) {
     if (table.columns.empty()) return;
     const Setting set{column_widths(table, flow.width()), flow.spacing().row_rise};
-    flow.need(row_height(flow, table.columns, set) + height_of_rows(flow, table, set, 0, 2));
+    flow.need(std::min(0.5 * flow.body_height(),
+                       row_height(flow, table.columns, set) + height_of_rows(flow, table, set, 0, 2)));
     draw_rows(flow, table, set);
 }
 
@@ -148,7 +193,8 @@ void draw_list(Flow& flow, const QString& heading, const report::Table& table) {
             if (one_page && flow.room_left() < kMayStayEmpty * flow.body_height()) flow.break_page();
         }
     }
-    flow.heading(heading, row_height(flow, table.columns, set) + height_of_rows(flow, table, set, 0, kRowsTogether));
+    flow.heading(heading, std::min(0.5 * flow.body_height(), row_height(flow, table.columns, set) +
+                                                                 height_of_rows(flow, table, set, 0, kRowsTogether)));
     draw_rows(flow, table, set);
 }
 

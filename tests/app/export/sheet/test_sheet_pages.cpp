@@ -2,6 +2,7 @@
 // The sheets of the examples as their readers get them: both languages, both papers.
 #include <QProcess>
 #include <QRegularExpression>
+#include <QSet>
 #include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QTranslator>
@@ -131,6 +132,38 @@ class TestSheetPages : public QObject {
         QVERIFY(text.contains(comma));
         const auto left = point.match(text);
         QVERIFY2(!left.hasMatch(), qPrintable(text.mid(left.capturedStart() - 20, 60)));
+    }
+
+    void names_without_a_space_and_notes_of_pages_stay_on_the_page() {
+        SheetContent content = analysed(example_named(QStringLiteral("duo")));
+        content.show.inputs[0].name = std::string(120, 'A');
+        content.show.performers[0].name = std::string(90, 'N');
+        content.show.inputs[1].notes.clear();
+        for (int k = 1; k <= 900; ++k) content.show.inputs[1].notes += "word" + std::to_string(k) + " ";
+        QTemporaryDir dir;
+        const QString path = dir.filePath(QStringLiteral("long.pdf"));
+        QFile file(path);
+        QVERIFY(file.open(QIODevice::WriteOnly));
+        SheetOptions options;
+        options.paper = QPageSize::A4;
+        file.write(sheet_pdf(content, options, plan_of_sheet(content, {})));
+        file.close();
+        QProcess process;
+        process.start(QStringLiteral("pdftotext"), {QStringLiteral("-bbox"), path, QStringLiteral("-")});
+        QVERIFY(process.waitForFinished(30000));
+        static const QRegularExpression box(QStringLiteral(
+            "<word xMin=\"([0-9.-]+)\" yMin=\"([0-9.-]+)\" xMax=\"([0-9.-]+)\" yMax=\"([0-9.-]+)\">([^<]*)"));
+        const QRectF paper(QPointF(), QPageSize(QPageSize::A4).size(QPageSize::Point));
+        QSet<QString> found;
+        for (auto it = box.globalMatch(QString::fromUtf8(process.readAllStandardOutput())); it.hasNext();) {
+            const auto word = it.next();
+            const QRectF place(QPointF(word.captured(1).toDouble(), word.captured(2).toDouble()),
+                               QPointF(word.captured(3).toDouble(), word.captured(4).toDouble()));
+            QVERIFY2(paper.contains(place), qPrintable(word.captured(5)));
+            found.insert(word.captured(5));
+        }
+        for (int k = 1; k <= 900; ++k)
+            QVERIFY2(found.contains(QStringLiteral("word%1").arg(k)), qPrintable(QString::number(k)));
     }
 
     void notes_longer_than_a_page_are_told_after_the_lists() {
