@@ -156,6 +156,41 @@ void LoopMatrix(const Wiring& w, const Lanes* h, const Lanes* hears, const Lanes
     }
 }
 
+/// Magnitudes of one row, and their sum.
+HWY_INLINE V RowSizes(const Wiring& w, const Lanes* HWY_RESTRICT heard, std::size_t at, RealLanes* HWY_RESTRICT row) {
+    const D d;
+    V total = hn::Zero(d);
+    for (std::size_t from = 0; from < w.inputs; ++from) {
+        C sum = ZeroC();
+        for (std::size_t m = 0; m < w.buses; ++m) {
+            const double send = w.sends[m * w.inputs + from];
+            if (send == 0.0) continue;
+            const C value = LoadC(heard[m], at);
+            sum = {hn::MulAdd(value.re, hn::Set(d, send), sum.re), hn::MulAdd(value.im, hn::Set(d, send), sum.im)};
+        }
+        const V size = hn::Sqrt(Norm(sum));
+        hn::Store(size, d, row[from].v + at);
+        total = hn::Add(total, size);
+    }
+    return total;
+}
+
+void LoopSizes(const Wiring& w, const Lanes* HWY_RESTRICT heard, RealLanes* HWY_RESTRICT sizes, RealLanes& bounds) {
+    const D d;
+    for (std::size_t at = 0; at < kBlockPoints; at += hn::Lanes(d)) {
+        V rows = hn::Zero(d), columns = hn::Zero(d);
+        for (std::size_t c = 0; c < w.inputs; ++c)
+            rows = hn::Max(rows, RowSizes(w, heard + c * w.buses, at, sizes + c * w.inputs));
+        for (std::size_t from = 0; from < w.inputs; ++from) {
+            V sum = hn::Zero(d);
+            for (std::size_t c = 0; c < w.inputs; ++c)
+                sum = hn::Add(sum, hn::Load(d, sizes[c * w.inputs + from].v + at));
+            columns = hn::Max(columns, sum);
+        }
+        hn::Store(hn::Min(rows, columns), d, bounds.v + at);
+    }
+}
+
 void MultiplyMatrices(const Lanes* HWY_RESTRICT a, const Lanes* HWY_RESTRICT b, std::size_t n,
                       Lanes* HWY_RESTRICT product) {
     const D d;
@@ -261,6 +296,7 @@ HWY_EXPORT(GainsOfLeg);
 HWY_EXPORT(GaussianKnots);
 HWY_EXPORT(AddRoom);
 HWY_EXPORT(LoopMatrix);
+HWY_EXPORT(LoopSizes);
 HWY_EXPORT(MultiplyMatrices);
 HWY_EXPORT(FrobeniusSquare);
 HWY_EXPORT(BoundsFromSquares);
@@ -283,6 +319,11 @@ void add_room(const double* re, const double* im, std::size_t stride, std::size_
 void loop_matrix(const Wiring& wiring, const Lanes* h, const Lanes* hears, const Lanes* speaks, Lanes* scratch,
                  Lanes* matrix) {
     HWY_DYNAMIC_DISPATCH(LoopMatrix)(wiring, h, hears, speaks, scratch, matrix);
+}
+RealLanes loop_sizes(const Wiring& wiring, const Lanes* heard, RealLanes* sizes) {
+    RealLanes bounds;
+    HWY_DYNAMIC_DISPATCH(LoopSizes)(wiring, heard, sizes, bounds);
+    return bounds;
 }
 void multiply_matrices(const Lanes* a, const Lanes* b, std::size_t n, Lanes* product) {
     HWY_DYNAMIC_DISPATCH(MultiplyMatrices)(a, b, n, product);

@@ -58,6 +58,10 @@ struct Wiring {
 void loop_matrix(const Wiring& wiring, const Lanes* h, const Lanes* hears, const Lanes* speaks, Lanes* scratch,
                  Lanes* matrix);
 
+/// Magnitudes of the elements of B A S P, inputs x inputs, row by row. Given: the scratch that loop_matrix filled.
+/// Returns an upper bound of their Perron root: the largest row sum or the largest column sum.
+RealLanes loop_sizes(const Wiring& wiring, const Lanes* heard, RealLanes* sizes);
+
 /// Product of two n x n matrices stored row by row.
 void multiply_matrices(const Lanes* a, const Lanes* b, std::size_t n, Lanes* product);
 /// Square of the Frobenius norm.

@@ -25,7 +25,8 @@ class Sweeper {
           h_(wiring_.inputs * wiring_.speakers),
           scratch_(wiring_.inputs * wiring_.buses),
           spectrum_(wiring_.size()),
-          sizes_(static_cast<Eigen::Index>(wiring_.inputs), static_cast<Eigen::Index>(wiring_.inputs)) {}
+          sizes_(wiring_.inputs * wiring_.inputs),
+          at_point_(static_cast<Eigen::Index>(wiring_.inputs), static_cast<Eigen::Index>(wiring_.inputs)) {}
 
     void block(std::size_t b) {
         const Block& block = blocks_.grid().blocks[b];
@@ -34,6 +35,7 @@ class Sweeper {
         loop_matrix(wiring_, h_.data(), chains.hears.data(), chains.speaks.data(), scratch_.data(), spectrum_.matrix());
         spectrum_.find_bounds();
         spectrum_.find_eigenvalues();
+        const RealLanes bounds = loop_sizes(wiring_, scratch_.data(), sizes_.data());
         for (std::size_t i = 0; i < kBlockPoints; ++i) {
             const std::size_t at = b * kBlockPoints + i;
             sweep_.hz[at] = block.hz(i);
@@ -41,40 +43,37 @@ class Sweeper {
             sweep_.points[at].hz = block.hz(i);
             sweep_.points[at].mu.resize(spectrum_.size());
             for (std::size_t n = 0; n < spectrum_.size(); ++n) sweep_.points[at].mu[n] = spectrum_.eigenvalue(n, i);
-            sweep_.worst_phase[at] = worst_phase(i);
-            for (std::size_t p = 0; p < pairs_.size(); ++p) sweep_.pair_gains[p][at] = pair_gain(pairs_[p], chains, i);
+            sweep_.worst_phase[at] = worst_phase(bounds.v[i], i);
         }
+        for (std::size_t p = 0; p < pairs_.size(); ++p)
+            pair_gains(pairs_[p], chains, sweep_.pair_gains[p].data() + b * kBlockPoints);
     }
 
   private:
-    /// Perron root of |B A S P|: the same as of |B P A S|, which is similar to it.
-    double worst_phase(std::size_t i) {
-        sizes_.setZero();
-        for (std::size_t c = 0; c < wiring_.inputs; ++c)
-            for (std::size_t from = 0; from < wiring_.inputs; ++from) {
-                Complex sum = 0.0;
-                for (std::size_t m = 0; m < wiring_.buses; ++m) {
-                    const double send = wiring_.sends[m * wiring_.inputs + from];
-                    if (send != 0.0) sum += scratch_[c * wiring_.buses + m].at(i) * send;
-                }
-                sizes_(static_cast<Eigen::Index>(c), static_cast<Eigen::Index>(from)) = std::sqrt(std::norm(sum));
-            }
-        // Largest row sum or column sum: an upper bound that is enough where it is small.
-        const double bound = std::min(sizes_.rowwise().sum().maxCoeff(), sizes_.colwise().sum().maxCoeff());
+    /// Perron root of |B A S P|: the same as of |B P A S|, which is similar to it. Its upper bound is enough where that
+    /// is small.
+    double worst_phase(double bound, std::size_t i) {
         if (bound < 0.7 * largest_) return bound;
-        const double root = perron_root(sizes_, 1e-5, 0.7 * largest_);
+        for (Eigen::Index c = 0; c < at_point_.rows(); ++c)
+            for (Eigen::Index from = 0; from < at_point_.cols(); ++from)
+                at_point_(c, from) = sizes_[static_cast<std::size_t>(c * at_point_.cols() + from)].v[i];
+        const double root = perron_root(at_point_, 1e-5, 0.7 * largest_);
         largest_ = std::max(largest_, root);
         return root;
     }
 
-    double pair_gain(const Pair& pair, const ChainValues& chains, std::size_t i) const {
+    /// Loop gains of a pair at all points of the block.
+    void pair_gains(const Pair& pair, const ChainValues& chains, double* gains) const {
         const auto input = static_cast<std::size_t>(pair.input), speaker = static_cast<std::size_t>(pair.speaker);
         const auto bus = static_cast<std::size_t>(pair.bus);
         std::size_t slot = 0;
         while (wiring_.slots[slot].bus != bus || wiring_.slots[slot].speaker != speaker) ++slot;
-        return std::sqrt(std::norm(h_[input * wiring_.speakers + speaker].at(i)) *
-                         std::norm(chains.hears[input].at(i)) * std::norm(chains.speaks[slot].at(i))) *
-               wiring_.sends[bus * wiring_.inputs + input];
+        const Lanes &h = h_[input * wiring_.speakers + speaker], &hears = chains.hears[input],
+                    &speaks = chains.speaks[slot];
+        const double send = wiring_.sends[bus * wiring_.inputs + input];
+        const auto square = [](const Lanes& x, std::size_t i) { return x.re[i] * x.re[i] + x.im[i] * x.im[i]; };
+        for (std::size_t i = 0; i < kBlockPoints; ++i)
+            gains[i] = send * std::sqrt(square(h, i) * square(hears, i) * square(speaks, i));
     }
 
     const BlockModel& blocks_;
@@ -84,7 +83,8 @@ class Sweeper {
     const Wiring& wiring_;
     std::vector<Lanes> h_, scratch_;
     BlockSpectrum spectrum_;
-    RealMatrix sizes_;
+    std::vector<RealLanes> sizes_;
+    RealMatrix at_point_;
     double largest_ = 0.0;  // of the Perron roots so far
 };
 }  // namespace
