@@ -1,51 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/export/sheet/table_block.h"
 
-#include <QFontMetricsF>
-#include <QRegularExpression>
 #include <QTextLayout>
 #include <algorithm>
-#include <numeric>
 #include <utility>
 
 namespace howlmap::app {
 namespace {
-constexpr double kPad = 3.0;            ///< left and right of a cell
 constexpr double kTightRise = 0.6;      ///< of rows that would miss the page by a little
 constexpr double kMayStayEmpty = 0.25;  ///< part of a page that is given up to keep a list together
 constexpr double kHeading = 30.0;
-constexpr double kNarrow = 70.0;
-constexpr double kWidestWord = 120.0;  ///< longer ones are broken
-constexpr double kTallestRow = 0.4;    ///< part of a page; taller ones are continued
+constexpr double kTallestRow = 0.4;  ///< part of a page; taller ones are continued
 constexpr qsizetype kLinesOfPart = 16;
 constexpr std::size_t kRowsTogether = 3;  ///< at least so many stay with the heading
-
-struct Wish {
-    double natural = 0.0, least = 0.0;
-};
-
-double longest_word(const QFontMetricsF& metrics, const QString& text) {
-    double widest = 0.0;
-    for (const QString& word : text.split(QRegularExpression(QStringLiteral("\\s+"))))
-        widest = std::max(widest, metrics.horizontalAdvance(word));
-    return widest;
-}
-
-QList<Wish> wishes(const report::Table& table) {
-    const QFontMetricsF metrics(sheet_font(Type::body));
-    QList<Wish> all(static_cast<qsizetype>(table.columns.size()));
-    const auto widen = [&](const std::vector<std::string>& cells) {
-        for (std::size_t i = 0; i < cells.size(); ++i) {
-            const QString text = QString::fromStdString(cells[i]);
-            Wish& wish = all[static_cast<qsizetype>(i)];
-            wish.natural = std::max(wish.natural, metrics.horizontalAdvance(text) + 2.0 * kPad + 1.0);
-            wish.least = std::max(wish.least, std::min(kWidestWord, longest_word(metrics, text)) + 2.0 * kPad + 1.0);
-        }
-    };
-    widen(table.columns);
-    for (const auto& row : table.rows) widen(row);
-    return all;
-}
 
 /// A table on its way down the pages.
 struct Setting {
@@ -57,7 +24,7 @@ double row_height(const Flow& flow, const std::vector<std::string>& cells, const
     double height = 0.0;
     for (std::size_t i = 0; i < cells.size(); ++i)
         height = std::max(height, flow.text_height(QString::fromStdString(cells[i]), Type::body,
-                                                   set.widths[static_cast<qsizetype>(i)] - 2.0 * kPad));
+                                                   set.widths[static_cast<qsizetype>(i)] - 2.0 * kCellPad));
     return height + 2.0 * set.rise;
 }
 
@@ -67,7 +34,7 @@ void draw_row(Flow& flow, const std::vector<std::string>& cells, const Setting& 
     double x = row.left();
     for (std::size_t i = 0; i < cells.size(); ++i) {
         const double width = set.widths[static_cast<qsizetype>(i)];
-        flow.text(QRectF(x + kPad, row.top() + set.rise, width - 2.0 * kPad, row.height() - 2.0 * set.rise),
+        flow.text(QRectF(x + kCellPad, row.top() + set.rise, width - 2.0 * kCellPad, row.height() - 2.0 * set.rise),
                   QString::fromStdString(cells[i]), Type::body);
         x += width;
     }
@@ -106,7 +73,7 @@ QStringList lines_of(const std::string& cell, double width) {
 std::vector<std::vector<std::string>> parts_of(const std::vector<std::string>& cells, const Setting& set) {
     std::vector<std::vector<std::string>> parts;
     for (std::size_t i = 0; i < cells.size(); ++i) {
-        const QStringList lines = lines_of(cells[i], set.widths[static_cast<qsizetype>(i)] - 2.0 * kPad);
+        const QStringList lines = lines_of(cells[i], set.widths[static_cast<qsizetype>(i)] - 2.0 * kCellPad);
         for (qsizetype from = 0, part = 0; from < lines.size(); from += kLinesOfPart, ++part) {
             if (static_cast<std::size_t>(part) == parts.size()) parts.emplace_back(cells.size());
             parts[static_cast<std::size_t>(part)][i] = lines.mid(from, kLinesOfPart).join(u'\n').toStdString();
@@ -142,36 +109,6 @@ void draw_rows(Flow& flow, const report::Table& whole, const Setting& set) {
 }
 
 }  // namespace
-
-namespace {
-double sum(const QList<Wish>& all, double Wish::*part) {
-    return std::accumulate(all.begin(), all.end(), 0.0, [&](double s, const Wish& w) { return s + w.*part; });
-}
-
-/// Narrow columns do not shrink where there is another way: a figure stays beside its unit.
-QList<Wish> with_narrow_ones_whole(const QList<Wish>& all, double total) {
-    QList<Wish> whole = all;
-    for (Wish& wish : whole)
-        if (wish.natural <= kNarrow) wish.least = wish.natural;
-    return sum(whole, &Wish::least) < total ? whole : all;
-}
-}  // namespace
-
-QList<double> column_widths(const report::Table& table, double total) {
-    const QList<Wish> all = with_narrow_ones_whole(wishes(table), total);
-    const double natural = sum(all, &Wish::natural), least = sum(all, &Wish::least);
-    QList<double> widths;
-    if (natural <= total) {
-        for (const Wish& wish : all) widths.append(wish.natural);
-        widths.last() += total - natural;
-    } else if (least < total) {
-        const double share = (total - least) / (natural - least);
-        for (const Wish& wish : all) widths.append(wish.least + share * (wish.natural - wish.least));
-    } else {
-        for (const Wish& wish : all) widths.append(wish.least * total / least);
-    }
-    return widths;
-}
 
 void draw_table(Flow& flow, const report::Table& table) {
     if (table.columns.empty()) return;

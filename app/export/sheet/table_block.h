@@ -5,6 +5,8 @@
 
 namespace howlmap::app {
 
+inline constexpr double kCellPad = 3.0;  ///< left and right of a cell, points
+
 /// Draws a table down the pages: cells wrap, rows stay whole, the head is repeated on each page, no row stands alone.
 /// Columns are as wide as their texts ask, shrunk towards their longest word where the page is too narrow.
 void draw_table(Flow& flow, const report::Table& table);
