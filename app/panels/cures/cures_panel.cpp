@@ -122,6 +122,7 @@ void CuresPanel::refresh() {
     if (any) list_->setCurrentIndex(model_->index(std::max(0, model_->row_of(current_))));
     filling_ = false;
     list_->setVisible(any);
+    setFocusProxy(any ? list_ : nullptr);  // Tab does not go on from what hides behind a proxy
     for (QWidget* button : {apply_, why_, apply_plan_}) button->setVisible(any || service_.report());
     list_->setEnabled(service_.fresh());
     const bool searching = service_.busy() && !service_.report();

@@ -73,6 +73,7 @@ void LoopsPanel::refresh() {
                : tr("The first figures are on their way."));
     empty_->setVisible(!any);
     list_->setVisible(any);
+    setFocusProxy(any ? list_ : nullptr);  // Tab does not go on from what hides behind a proxy
     // The ring that was looked at is followed while things move.
     const auto& ring = work_.spotlight.ring();
     const int row = ring ? model_->row_near(ring->hz) : -1;

@@ -110,6 +110,7 @@ void RingOutList::refresh() {
 void RingOutList::say_empty() {
     const bool any = model_->rowCount() > 0;
     list_->setVisible(any);
+    setFocusProxy(any ? list_ : nullptr);  // Tab does not go on from what hides behind a proxy
     empty_->setVisible(!any);
     empty_->setText(
         work_.analysis.counted()
