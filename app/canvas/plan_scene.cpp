@@ -102,9 +102,7 @@ void PlanScene::follow(const std::set<std::string>& touched) {
         style_.units = show.display.units;
         Q_EMIT style_changed();
     }
-    if (show.stage.outline != drawn_outline_ || show.stage.surfaces != drawn_surfaces_ ||
-        stage_word_boxes(show, style_) != drawn_words_)
-        follow_stage();
+    if (show.stage.outline != drawn_outline_ || show.stage.surfaces != drawn_surfaces_) follow_stage();
     // While the hand moves a name goes along with its object; when it has let go, names make way for each other.
     if (!same_objects || !document_.in_gesture()) queue_labels();
     Q_EMIT objects_changed();
@@ -204,6 +202,7 @@ void PlanScene::queue_labels() {
 }
 
 void PlanScene::lay_out_labels() {
+    if (stage_word_boxes(document_.show(), style_) != drawn_words_) follow_stage();
     std::vector<const ObjectLook*> looks;
     for (const QString& id : std::as_const(order_)) looks.push_back(&looks_[id]);
     if (looks.size() > kMostSearched) return lay_out_crowd(looks);

@@ -19,7 +19,8 @@ Worker::Work analysis(const Show& show, bool with_draws, Accept accept) {
 }
 }  // namespace
 
-AnalysisService::AnalysisService(Document& document, QObject* parent) : QObject(parent), document_(document) {
+AnalysisService::AnalysisService(Document& document, QObject* parent)
+    : QObject(parent), document_(document), pace_(document, [this] { Q_EMIT updated(); }) {
     settle_.setSingleShot(true);
     settle_.setInterval(kAnalysisSettleMs);
     connect(&settle_, &QTimer::timeout, this, &AnalysisService::start_counted);
@@ -56,14 +57,14 @@ void AnalysisService::accept_drawn(quint64 revision, AnalysisResult result) {
     if (result_) result.tolerance = result_->tolerance;  // the last ones stay until better ones are there
     drawn_revision_ = revision;
     result_ = std::make_shared<const AnalysisResult>(std::move(result));
-    Q_EMIT updated();
+    pace_.ask();
 }
 
 void AnalysisService::accept_counted(quint64 revision, AnalysisResult result) {
     if (revision != document_.revision()) return;
     drawn_revision_ = counted_revision_ = revision;
     result_ = std::make_shared<const AnalysisResult>(std::move(result));
-    Q_EMIT updated();
+    pace_.ask();
 }
 
 }  // namespace howlmap::app

@@ -7,6 +7,7 @@
 #include <memory>
 
 #include "app/document/document.h"
+#include "app/document/pace.h"
 #include "app/document/worker.h"
 #include "core/analysis/analysis.h"
 
@@ -39,6 +40,7 @@ class AnalysisService : public QObject {
 
     Document& document_;
     QTimer settle_;
+    Pace pace_;
     std::shared_ptr<const AnalysisResult> result_;
     quint64 drawn_revision_ = 0, counted_revision_ = 0;
     Worker drawn_, counted_;  // last, so that they have stopped before anything else goes

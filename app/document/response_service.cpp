@@ -26,7 +26,9 @@ std::optional<double> highest_near(const ResponseBand& band, double hz) {
 }  // namespace
 
 ResponseService::ResponseService(Document& document, AnalysisService& analysis, Spotlight& spotlight, QObject* parent)
-    : QObject(parent), document_(document), analysis_(analysis), spotlight_(spotlight) {
+    : QObject(parent), document_(document), analysis_(analysis), spotlight_(spotlight), pace_(document, [this] {
+          Q_EMIT curves_changed();
+      }) {
     settle_.setSingleShot(true);
     settle_.setInterval(kResponseSettleMs);
     connect(&settle_, &QTimer::timeout, this, &ResponseService::start_band);
@@ -70,7 +72,7 @@ void ResponseService::start_curves() {
         return [this, open, result = std::make_shared<const LoopResponse>(std::move(*response))] {
             if (!(open == open_)) return;
             curves_ = result;
-            Q_EMIT curves_changed();
+            pace_.ask();
         };
     });
 }

@@ -8,6 +8,7 @@
 #include <optional>
 
 #include "app/document/analysis_service.h"
+#include "app/document/pace.h"
 #include "app/document/spotlight.h"
 #include "app/document/worker.h"
 #include "core/analysis/response.h"
@@ -47,6 +48,7 @@ class ResponseService : public QObject {
     Spotlight& spotlight_;
     OpenLoops open_;
     QTimer settle_;
+    Pace pace_;
     std::shared_ptr<const LoopResponse> curves_, preview_;
     std::shared_ptr<const ResponseBand> band_, all_band_;
     Worker curves_worker_, band_worker_, preview_worker_;

@@ -1,6 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/document/worker.h"
 
+#ifdef Q_OS_LINUX
+#include <sys/resource.h>
+#include <unistd.h>
+#endif
+
 #include <QPointer>
 #include <exception>
 #include <utility>
@@ -9,6 +14,8 @@
 
 namespace howlmap::app {
 namespace {
+constexpr int kStepsBack = 5;  ///< of 19
+
 struct BrokenWorkListener {
     QPointer<QObject> object;
     std::function<void(const QString&)> tell;
@@ -18,6 +25,15 @@ BrokenWorkListener broken_work_listener;  // of the interface thread
 void tell_broken_work(const QString& reason) {
     qCritical("howlmap: %s", qPrintable(reason));
     if (broken_work_listener.object) broken_work_listener.tell(reason);
+}
+
+/// What computes lets the window go first where they share a core. (Linux keeps a priority for each thread; those that
+/// a computation starts inherit it.)
+void step_back() {
+#ifdef Q_OS_LINUX
+    static const int of_program = ::getpriority(PRIO_PROCESS, static_cast<id_t>(::getpid()));
+    ::setpriority(PRIO_PROCESS, 0, of_program + kStepsBack);
+#endif
 }
 }  // namespace
 
@@ -64,6 +80,7 @@ void Worker::start(Work work) {
             Qt::QueuedConnection);
     };
     pool_.start([this, number, job = std::move(job), work = std::move(work)] {
+        step_back();
         Deliver deliver;
         QString broken;  // work that breaks its own rules gives no result; the show that is open outlives it
         try {

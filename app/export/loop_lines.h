@@ -19,6 +19,7 @@ struct LoopLine {
     double hz = 0.0;         ///< its worst frequency, or that of the ring it is lit for
     bool lit = false;        ///< carries a good part of the ring that is selected
     bool labelled = false;   ///< the one line that says its frequency
+    friend bool operator==(const LoopLine&, const LoopLine&) = default;
 };
 
 inline constexpr double kLoopsWithinDb = 12.0;  ///< of the worst

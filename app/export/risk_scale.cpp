@@ -64,10 +64,22 @@ QColor from_lab(const Lab& lab) {
                             channel(0.0556434 * x - 0.2040259 * y + 1.0572252 * z));
 }
 
-RiskScale::RiskScale(double target_db, bool dark) : target_db_(std::max(0.5, target_db)) {
-    for (std::size_t i = 0; i < solid_.size(); ++i)
-        solid_[i] = from_lab(along(way(dark), static_cast<double>(i) / static_cast<double>(solid_.size() - 1))).rgb();
+namespace {
+std::array<QRgb, 512> colours_along(const std::vector<Lab>& points) {
+    std::array<QRgb, 512> colours{};
+    for (std::size_t i = 0; i < colours.size(); ++i)
+        colours[i] = from_lab(along(points, static_cast<double>(i) / static_cast<double>(colours.size() - 1))).rgb();
+    return colours;
 }
+
+/// Computed once: painters make a scale whenever they paint.
+const std::array<QRgb, 512>& colours_for(bool dark) {
+    static const std::array<QRgb, 512> paper = colours_along(way(false)), slate = colours_along(way(true));
+    return dark ? slate : paper;
+}
+}  // namespace
+
+RiskScale::RiskScale(double target_db, bool dark) : target_db_(std::max(0.5, target_db)), solid_(colours_for(dark)) {}
 
 double RiskScale::risk(double margin_db) const { return std::clamp(1.0 - margin_db / (2.0 * target_db_), 0.0, 1.0); }
 

@@ -30,7 +30,7 @@ class RiskScale {
 
   private:
     double target_db_;
-    std::array<QRgb, 512> solid_;
+    const std::array<QRgb, 512>& solid_;
 };
 
 }  // namespace howlmap::app

@@ -21,6 +21,7 @@ GhostItem::GhostItem(PlanScene& scene) : plan_(scene) {
 }
 
 void GhostItem::show_ghost(const std::optional<Show>& show) {
+    if (!show && looks_.empty()) return;
     prepareGeometryChange();
     looks_.clear();
     bounds_ = {};

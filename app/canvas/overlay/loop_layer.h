@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <QGraphicsItem>
+#include <map>
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "app/export/loop_lines.h"
@@ -14,6 +16,8 @@ class PlanScene;
 class LoopItem : public QGraphicsItem {
   public:
     LoopItem(PlanScene& scene, LoopLine line);
+    const LoopLine& line() const { return line_; }
+    void set_line(LoopLine line);
     QRectF boundingRect() const override;
     QPainterPath shape() const override;
     void paint(QPainter* painter, const QStyleOptionGraphicsItem* option, QWidget* widget) override;
@@ -23,7 +27,7 @@ class LoopItem : public QGraphicsItem {
     LoopLine line_;
 };
 
-/// All loop lines, made anew from the last result and the show as it is.
+/// All loop lines, from the last result and the show as it is. A line that stays as it is is not painted anew.
 class LoopLayer {
   public:
     explicit LoopLayer(PlanScene& scene) : plan_(scene) {}
@@ -33,7 +37,8 @@ class LoopLayer {
   private:
     PlanScene& plan_;
     std::vector<LoopLine> lines_;
-    std::vector<LoopItem*> items_;  ///< owned by the scene
+    double px_ = 0.0;  ///< of the style that the items were made for: their widths depend on it
+    std::map<std::pair<std::string, std::string>, LoopItem*> items_;  ///< by input and loudspeaker; the scene's own
 };
 
 }  // namespace howlmap::app

@@ -36,12 +36,14 @@ FaderBank::FaderBank(QWidget* parent) : QWidget(parent) {
 }
 
 void FaderBank::set_gains(const std::array<double, kThirdOctaves>& gains_db) {
+    const bool same = gains_db == gains_;
     gains_ = gains_db;
     setAccessibleName(words(current_));
-    update();
+    if (!same) update();
 }
 
 void FaderBank::set_probabilities(const std::array<double, kThirdOctaves>& probabilities) {
+    if (probabilities == probabilities_) return;
     probabilities_ = probabilities;
     update();
 }

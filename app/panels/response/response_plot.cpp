@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "app/export/ink.h"
 #include "app/export/risk_scale.h"
@@ -57,7 +58,9 @@ ResponsePlot::ResponsePlot(QWidget* parent) : QCustomPlot(parent), axes_(new Res
     }
     connect(this, &QCustomPlot::beforeReplot, this, &ResponsePlot::place_names);
     connect(xAxis, qOverload<const QCPRange&>(&QCPAxis::rangeChanged), this, &ResponsePlot::view_changed);
-    connect(this, &QCustomPlot::afterLayout, this, &ResponsePlot::view_changed);
+    connect(this, &QCustomPlot::afterLayout, this, [this] {
+        if (std::exchange(laid_out_, axisRect()->rect()) != axisRect()->rect()) Q_EMIT view_changed();
+    });
     restyle();
 }
 

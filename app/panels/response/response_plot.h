@@ -56,6 +56,7 @@ class ResponsePlot : public QCustomPlot {
     void zoom(double factor);
 
     ResponseAxes* axes_;
+    QRect laid_out_;  ///< where the axes stood at the last layout
     std::shared_ptr<const LoopResponse> curves_;
     std::vector<Ring> rings_;
     std::optional<Ring> highlight_;

@@ -5,6 +5,7 @@
 #include "app/document/analysis_service.h"
 #include "app/document/broken_work.h"
 #include "app/document/document.h"
+#include "app/document/pace.h"
 #include "app/document/worker.h"
 #include "core/file/write.h"
 #include "tests/support/registry.h"
@@ -184,7 +185,40 @@ class TestAnalysisService : public QObject {
     }
 };
 
+class TestPace : public QObject {
+    Q_OBJECT
+  private Q_SLOTS:
+    void tellsAtOnceWhileNothingIsDragged() {
+        Document document;
+        int told = 0;
+        Pace pace(document, [&] { ++told; });
+        for (int i = 0; i < 10; ++i) pace.ask();
+        QCOMPARE(told, 10);
+    }
+    void tellsAtAPaceWhileSomethingIs() {
+        Document document;
+        int told = 0;
+        Pace pace(document, [&] { ++told; });
+        document.begin_gesture(QStringLiteral("Move"));
+        QElapsedTimer clock;
+        clock.start();
+        int asked = 0;
+        for (; clock.elapsed() < 400; ++asked) {
+            pace.ask();
+            QTest::qWait(2);
+        }
+        QVERIFY(asked > 20);
+        QVERIFY2(told >= 2 && told <= static_cast<int>(clock.elapsed()) / 40 + 2, qPrintable(QString::number(told)));
+        pace.ask();
+        const int before = told;
+        document.end_gesture();  // nothing that was asked for gets lost
+        pace.ask();
+        QVERIFY(told > before);
+    }
+};
+
 HOWLMAP_TEST(TestDocument)
+HOWLMAP_TEST(TestPace)
 HOWLMAP_TEST(TestWorker)
 HOWLMAP_TEST(TestAnalysisService)
 
