@@ -44,6 +44,7 @@ PlanView::PlanView(Document& document, Selection& selection, AnalysisService& an
     // Bars that come and go change what the whole plan has to fit into, which can make them go and come for ever.
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
     setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
+    setLayoutDirection(Qt::LeftToRight);  // stage left stays on the right, whichever way one reads
     setFocusPolicy(Qt::StrongFocus);
     setAcceptDrops(true);
     viewport()->setMouseTracking(true);

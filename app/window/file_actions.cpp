@@ -83,8 +83,22 @@ bool FileActions::open_example(const QString& resource) { return may_leave() && 
 
 bool FileActions::save() {
     if (document_.in_gesture()) document_.end_gesture();
+    if (document_.read_only() && !document_.path().isEmpty() && !wants_another_name()) return false;
     if (document_.path().isEmpty() || document_.read_only()) return save_as();
     return done(session_.save());
+}
+
+/// Why it is not written here, and the way out.
+bool FileActions::wants_another_name() {
+    QMessageBox box(QMessageBox::Information, tr("Howlmap"),
+                    tr("%1 can only be read.").arg(QFileInfo(document_.path()).fileName()), QMessageBox::Cancel,
+                    &window_);
+    box.setInformativeText(session_.read_only_reason() + u' ' +
+                           tr("Save the show under another name to keep the changes."));
+    auto* other = box.addButton(tr("Save &as..."), QMessageBox::AcceptRole);
+    box.setDefaultButton(other);
+    box.exec();
+    return box.clickedButton() == other;
 }
 
 bool FileActions::save_as() {

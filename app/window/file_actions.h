@@ -45,6 +45,7 @@ class FileActions : public QObject {
     bool done(const Outcome& outcome);
     void ask_changed_on_disk();
     void tell_removed();
+    bool wants_another_name();
     QString suggestion() const;
 
     QWidget& window_;

@@ -2765,6 +2765,18 @@ Mehr sagt „howlmap %2 --help“.</translation>
         <source>show</source>
         <translation>Show</translation>
     </message>
+    <message>
+        <source>%1 can only be read.</source>
+        <translation>%1 kann nur gelesen werden.</translation>
+    </message>
+    <message>
+        <source>Save the show under another name to keep the changes.</source>
+        <translation>Speichere die Show unter einem anderen Namen, um die Änderungen zu behalten.</translation>
+    </message>
+    <message>
+        <source>Save &amp;as...</source>
+        <translation>Speichern &amp;unter...</translation>
+    </message>
 </context>
 <context>
     <name>howlmap::app::FileSession</name>

@@ -13,17 +13,6 @@ namespace howlmap::app {
 namespace {
 constexpr int kLookMs = 50;   ///< between two looks at the screen
 constexpr int kRestMs = 300;  ///< without a change is rest; shorter than a cursor blinks
-constexpr QSize kScreen{1280, 800};
-
-QProcessEnvironment world_of(const QString& display, const QTemporaryDir& home) {
-    QProcessEnvironment world = QProcessEnvironment::systemEnvironment();
-    world.insert(QStringLiteral("DISPLAY"), display);
-    world.insert(QStringLiteral("QT_QPA_PLATFORM"), QStringLiteral("xcb"));
-    world.insert(QStringLiteral("LC_ALL"), QStringLiteral("C.UTF-8"));
-    for (const char* name : {"XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME"})
-        world.insert(QLatin1StringView(name), home.filePath(QLatin1StringView(name)));
-    return world;
-}
 
 int different_pixels(const QImage& a, const QImage& b, const QRect& part) {
     int count = 0;
@@ -32,12 +21,20 @@ int different_pixels(const QImage& a, const QImage& b, const QRect& part) {
         for (int x = both.left(); x <= both.right(); ++x) count += a.pixel(x, y) != b.pixel(x, y) ? 1 : 0;
     return count;
 }
+
+/// A screen on which nothing was painted yet is black.
+bool shows_something(const QImage& screen) {
+    int lit = 0;
+    for (int y = 0; y < screen.height(); y += 8)
+        for (int x = 0; x < screen.width(); x += 8) lit += qGray(screen.pixel(x, y)) > 60 ? 1 : 0;
+    return lit > screen.width() * screen.height() / 64 / 2;
+}
 }  // namespace
 
-VirtualScreen::VirtualScreen() {
+VirtualScreen::VirtualScreen(QSize pixels, double scale) : scale_(scale) {
     screen_.start(QStringLiteral("Xvfb"), {QStringLiteral("-displayfd"), QStringLiteral("1"), QStringLiteral("-fbdir"),
                                            home_.path(), QStringLiteral("-screen"), QStringLiteral("0"),
-                                           QStringLiteral("%1x%2x24").arg(kScreen.width()).arg(kScreen.height())});
+                                           QStringLiteral("%1x%2x24").arg(pixels.width()).arg(pixels.height())});
     QByteArray number;
     const bool told = until(
         [&] {
@@ -46,6 +43,17 @@ VirtualScreen::VirtualScreen() {
         },
         60);
     if (told) display_ = u':' + QString::fromLatin1(number.trimmed());
+}
+
+QProcessEnvironment VirtualScreen::world() const {
+    QProcessEnvironment world = QProcessEnvironment::systemEnvironment();
+    world.insert(QStringLiteral("DISPLAY"), display_);
+    world.insert(QStringLiteral("QT_QPA_PLATFORM"), QStringLiteral("xcb"));
+    world.insert(QStringLiteral("QT_SCALE_FACTOR"), QString::number(scale_));
+    world.insert(QStringLiteral("LC_ALL"), QStringLiteral("C.UTF-8"));
+    for (const char* name : {"XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME"})
+        world.insert(QLatin1StringView(name), home_.filePath(QLatin1StringView(name)));
+    return world;
 }
 
 VirtualScreen::~VirtualScreen() {
@@ -73,7 +81,7 @@ bool VirtualScreen::start_program(const QString& file) {
     end_program();
     for (const char* name : {"XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME"})
         QDir(home_.filePath(QLatin1StringView(name))).removeRecursively();
-    program_.setProcessEnvironment(world_of(display_, home_));
+    program_.setProcessEnvironment(world());
     program_.start(qEnvironmentVariable("HOWLMAP_PROGRAM"), {file});
     const auto visible = [&] {
         window_ = ask(QStringLiteral("search --onlyvisible --name Howlmap")).section(u'\n', 0, 0);
@@ -81,7 +89,8 @@ bool VirtualScreen::start_program(const QString& file) {
     };
     if (!until(visible, 60)) return false;
     hand(QStringLiteral("windowmove %1 0 0").arg(window_));
-    return until([&] { return window_has_focus(); }, 30) && comes_to_rest();
+    return until([&] { return window_has_focus(); }, 30) && until([&] { return shows_something(picture()); }, 60) &&
+           comes_to_rest();
 }
 
 /// No window manager gives the focus here: it is asked for until it is there.
@@ -103,7 +112,7 @@ void VirtualScreen::hand(const QString& words) { ask(words); }
 
 QString VirtualScreen::ask(const QString& words) {
     QProcess tool;
-    tool.setProcessEnvironment(world_of(display_, home_));
+    tool.setProcessEnvironment(world());
     tool.start(QStringLiteral("xdotool"), words.split(u' '));
     const bool ended = tool.waitForFinished(60000);
     const QString answer = QString::fromUtf8(tool.readAllStandardOutput()).trimmed();

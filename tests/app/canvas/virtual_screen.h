@@ -4,6 +4,7 @@
 #pragma once
 #include <QImage>
 #include <QProcess>
+#include <QSize>
 #include <QStringList>
 #include <QTemporaryDir>
 #include <functional>
@@ -12,7 +13,8 @@ namespace howlmap::app {
 
 class VirtualScreen {
   public:
-    VirtualScreen();
+    /// A screen of so many pixels, and how many of them the program is to give a point.
+    explicit VirtualScreen(QSize pixels = {1280, 800}, double scale = 1.0);
     ~VirtualScreen();
     static bool possible();  ///< whether the tools for it are installed
     bool is_there() const { return !display_.isEmpty(); }
@@ -35,11 +37,13 @@ class VirtualScreen {
 
   private:
     QString ask(const QString& words);
+    QProcessEnvironment world() const;
     bool window_has_focus();
 
     QTemporaryDir home_;
     QProcess screen_, program_;
     QString display_, window_;
+    double scale_;
     QStringList story_;
 };
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Others on the same machine: a second opener, a program that changes the file; and what is remembered between runs.
 #include <signal.h>
+#include <sys/stat.h>
+#include <unistd.h>
 
 #include <QAbstractButton>
 #include <QComboBox>
@@ -67,6 +69,47 @@ class TestDesktopHabits : public QObject {
         QVERIFY(session.revert());
         QVERIFY(!document.read_only());
         QVERIFY(session.save());
+    }
+    /// Root may write everything: the test goes on as somebody else.
+    void aWriteProtectedShowIsSavedUnderAnotherName() {
+        if (::geteuid() == 0) {
+            QTemporaryDir home;
+            QVERIFY(::chmod(home.path().toUtf8().constData(), 0777) == 0);
+            QProcess other;
+            QProcessEnvironment world = QProcessEnvironment::systemEnvironment();
+            for (const char* name : {"HOME", "TMPDIR", "XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_RUNTIME_DIR"})
+                world.insert(QLatin1StringView(name), home.path());
+            other.setProcessEnvironment(world);
+            other.setChildProcessModifier([] { (void)(::setgid(65534) == 0 && ::setuid(65534) == 0); });
+            other.start(QCoreApplication::applicationFilePath(),
+                        {QStringLiteral("aWriteProtectedShowIsSavedUnderAnotherName")});
+            if (!other.waitForStarted()) QSKIP("nobody else may run this test");
+            QVERIFY(other.waitForFinished(120000));
+            const QByteArray said = other.readAllStandardOutput();
+            QVERIFY2(said.contains("PASS   : howlmap::app::TestDesktopHabits::aWriteProtectedShowIsSavedUnderAnother"),
+                     said);
+            return;
+        }
+        put("held-fast.howlmap", "as it was");
+        QVERIFY(QFile::setPermissions(path("held-fast.howlmap"), QFileDevice::ReadOwner));
+        MainWindow window;
+        window.show();
+        QVERIFY(window.files().open(path("held-fast.howlmap")));
+        QVERIFY(window.document().read_only());
+        window.document().edit(QStringLiteral("Title"), [](Show& show) { show.title = "mine"; });
+        window.files().names.to_save = [this](QWidget*, const QString&) { return path("free.howlmap"); };
+        int asked = 0;
+        answer_with(QStringLiteral("Cancel"), &asked);
+        QVERIFY(!window.files().save());
+        QVERIFY(window.document().modified());
+        answer_with(QStringLiteral("Save as"), &asked);
+        QVERIFY(window.files().save());
+        QCOMPARE(asked, 2);
+        QVERIFY(!window.document().read_only() && !window.document().modified());
+        QCOMPARE(window.document().path(), path("free.howlmap"));
+        QFile kept(path("held-fast.howlmap"));
+        QVERIFY(kept.open(QIODevice::ReadOnly));
+        QCOMPARE(kept.readAll().toStdString(), titled("as it was"));
     }
     void aShowChangedOnDiskIsReloadedOrKept() {
         for (const bool reload : {true, false}) {
