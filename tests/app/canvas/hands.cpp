@@ -13,6 +13,7 @@
 #include <QMessageBox>
 #include <QMimeData>
 #include <QPlainTextEdit>
+#include <QPrintDialog>
 #include <QPushButton>
 #include <QTableView>
 
@@ -263,6 +264,34 @@ void Hands::tick_cell(QTableView& table, const QModelIndex& cell) {
     table.scrollTo(cell);
     click(table.viewport(), table.visualRect(cell).center());
     key(Qt::Key_Space);
+}
+
+/// Without a printer the dialog offers a file; with one, it is the last of the list.
+void Hands::print_to_file(const std::function<void()>& what, const QString& name) {
+    if (failed()) return;
+    int looked = 0;
+    bool printed = false;
+    QTimer wait;
+    QObject::connect(&wait, &QTimer::timeout, [&] {
+        auto* dialog = qobject_cast<QPrintDialog*>(QApplication::activeModalWidget());
+        if (!dialog) return;
+        if (++looked > 100) return dialog->reject();
+        auto* printers = dialog->findChild<QComboBox*>(QStringLiteral("printers"));
+        auto* file = dialog->findChild<QLineEdit*>(QStringLiteral("filename"));
+        const auto* box = dialog->findChild<QDialogButtonBox*>();
+        if (!printers || !file || !box) return dialog->reject();
+        printers->setCurrentIndex(printers->count() - 1);
+        file->setFocus();
+        QTest::keySequence(file, QKeySequence::SelectAll);
+        QTest::keyClicks(file, name);
+        printed = true;
+        for (QAbstractButton* button : box->buttons())
+            if (box->buttonRole(button) == QDialogButtonBox::AcceptRole)
+                return QTest::mouseClick(button, Qt::LeftButton);
+    });
+    wait.start(20);
+    what();
+    QVERIFY(printed);
 }
 
 void Hands::drop_file(const QString& path) {

@@ -49,6 +49,9 @@ class Hands {
     /// Does something that asks for a file name, and types it.
     void with_file_name(const std::function<void()>& what, const QString& name);
 
+    /// Does something that asks for a printer, and has it printed to a file.
+    void print_to_file(const std::function<void()>& what, const QString& name);
+
     void drop_file(const QString& path);  ///< from the file manager, onto the window
 
     PlanView& plan() { return window_.plan(); }

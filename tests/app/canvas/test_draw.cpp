@@ -375,15 +375,21 @@ void TestDraw::the_sixteen_inputs_are_drawn_by_hand() {
 
     Hands& hands = drawing.hands();
     const QString file = folder.filePath(QStringLiteral("drawn.howlmap")),
-                  pdf = folder.filePath(QStringLiteral("p.pdf"));
+                  pdf = folder.filePath(QStringLiteral("p.pdf")), printed = folder.filePath(QStringLiteral("q.pdf"));
     hands.with_file_name([&] { hands.press(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_E)); }, pdf);
     QVERIFY(bytes_of(pdf).startsWith("%PDF"));
     hands.with_file_name([&] { hands.press(QKeySequence::Save); }, file);
     QVERIFY(!window.document().modified());
     const QByteArray saved = bytes_of(file);
     QCOMPARE(saved.toStdString(), write_show(window.document().show()));
+    hands.print_to_file([&] { hands.press(QKeySequence::Print); }, printed);
+    QVERIFY(bytes_of(printed).startsWith("%PDF"));
     hands.press(QKeySequence::New);
     QVERIFY(window.document().show().inputs.empty());
+    hands.with_file_name([&] { hands.press(QKeySequence::Open); }, file);
+    QCOMPARE(window.document().path(), file);
+    QCOMPARE(write_show(window.document().show()), saved.toStdString());
+    hands.press(QKeySequence::New);
     hands.drop_file(file);
     QCOMPARE(window.document().path(), file);
     QCOMPARE(write_show(window.document().show()), saved.toStdString());
