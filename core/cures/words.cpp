@@ -17,11 +17,6 @@ std::string length_words(double metres, Units units) {
     return inches % 12 == 0 ? words("{} ft", inches / 12) : words("{} ft {} in", inches / 12, inches % 12);
 }
 
-std::string hz_words(double hz) {
-    if (hz < 999.5) return localised("{:.0f} Hz", hz);
-    return hz < 9995.0 ? localised("{:.2f} kHz", hz / 1000.0) : localised("{:.1f} kHz", hz / 1000.0);
-}
-
 std::string shift_words(Vec3 from, Vec3 to, Units units) {
     const Vec3 d = to - from;
     std::string all;

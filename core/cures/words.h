@@ -4,6 +4,7 @@
 #include <string>
 
 #include "core/show/show.h"
+#include "core/units/hertz.h"
 #include "core/units/localised.h"
 
 namespace howlmap::cures {
@@ -22,8 +23,6 @@ const std::string& name(const Item& item) {
 
 /// "0.35 m" or "1 ft 2 in".
 std::string length_words(double metres, Units units);
-/// "440 Hz", "1.25 kHz".
-std::string hz_words(double hz);
 /// "0.30 m upstage and 0.10 m towards stage left"; empty for less than half a centimetre.
 std::string shift_words(Vec3 from, Vec3 to, Units units);
 /// "20 deg towards stage left and 10 deg up": how a thing that faces somewhere must be turned; empty for less than half

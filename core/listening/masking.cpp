@@ -1,17 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/listening/masking.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <map>
 
 #include "core/air/weighting.h"
 #include "core/listening/ears.h"
+#include "core/units/hertz.h"
 #include "core/units/level.h"
+#include "core/units/localised.h"
 #include "core/units/translatable.h"
-#include "core/units/translate.h"
 
 namespace howlmap {
 namespace {
@@ -24,7 +23,7 @@ struct Register {
     double low_below_hz, high_above_hz;
     const char *low, *middle, *high;  // whole sentences, for the languages that bend words
 };
-constexpr const char* kWhole = masked("Your whole sound is under {} ({} dB at {} Hz).");
+constexpr const char* kWhole = masked("Your whole sound is under {} ({} dB at {}).");
 
 Register register_of(const Show& show, const std::string& performer) {
     const auto input = std::find_if(show.inputs.begin(), show.inputs.end(),
@@ -32,26 +31,26 @@ Register register_of(const Show& show, const std::string& performer) {
     const auto* name = input == show.inputs.end() ? nullptr : std::get_if<SpectrumName>(&input->spectrum);
     switch (name ? *name : SpectrumName::pink) {
         case SpectrumName::voice:
-            return {300.0, 2000.0, masked("Your chest voice is under {} ({} dB at {} Hz)."),
-                    masked("Your vowels are under {} ({} dB at {} Hz)."),
-                    masked("Your consonants are under {} ({} dB at {} Hz).")};
+            return {300.0, 2000.0, masked("Your chest voice is under {} ({} dB at {})."),
+                    masked("Your vowels are under {} ({} dB at {})."),
+                    masked("Your consonants are under {} ({} dB at {}).")};
         case SpectrumName::strings:
-            return {400.0, 2000.0, masked("Your low strings are under {} ({} dB at {} Hz)."),
-                    masked("Your upper strings are under {} ({} dB at {} Hz)."),
-                    masked("Your brilliance is under {} ({} dB at {} Hz).")};
+            return {400.0, 2000.0, masked("Your low strings are under {} ({} dB at {})."),
+                    masked("Your upper strings are under {} ({} dB at {})."),
+                    masked("Your brilliance is under {} ({} dB at {}).")};
         case SpectrumName::plucked:
-            return {250.0, 2000.0, masked("Your low strings are under {} ({} dB at {} Hz)."),
-                    masked("Your upper strings are under {} ({} dB at {} Hz)."),
-                    masked("Your attack is under {} ({} dB at {} Hz).")};
+            return {250.0, 2000.0, masked("Your low strings are under {} ({} dB at {})."),
+                    masked("Your upper strings are under {} ({} dB at {})."),
+                    masked("Your attack is under {} ({} dB at {}).")};
         case SpectrumName::bass:
-            return {100.0, 400.0, masked("Your lowest notes are under {} ({} dB at {} Hz)."),
-                    masked("Your upper notes are under {} ({} dB at {} Hz)."),
-                    masked("Your attack is under {} ({} dB at {} Hz).")};
+            return {100.0, 400.0, masked("Your lowest notes are under {} ({} dB at {})."),
+                    masked("Your upper notes are under {} ({} dB at {})."),
+                    masked("Your attack is under {} ({} dB at {}).")};
         case SpectrumName::pink:
             break;
     }
-    return {250.0, 2000.0, masked("Your lows are under {} ({} dB at {} Hz)."),
-            masked("Your middle is under {} ({} dB at {} Hz)."), masked("Your highs are under {} ({} dB at {} Hz).")};
+    return {250.0, 2000.0, masked("Your lows are under {} ({} dB at {})."),
+            masked("Your middle is under {} ({} dB at {})."), masked("Your highs are under {} ({} dB at {}).")};
 }
 
 const char* sentence_for(const Register& parts, double low_hz, double high_hz) {
@@ -92,9 +91,9 @@ MaskedRange range_of(const Show& show, const std::vector<EarSource>& sources, co
     }
     const char* sentence =
         sentence_for(register_of(show, spectrum.performer), third_octave_centre(first), third_octave_centre(last));
-    range.sentence = fmt::format(fmt::runtime(translate("listening", sentence)), range.source,
-                                 fmt::format("{:.0f}", std::max(1.0, -range.worst_margin_db)),
-                                 fmt::format("{:g}", kNominalThirdOctaves[static_cast<std::size_t>(worst)]));
+    range.sentence = localised(translate("listening", sentence), range.source,
+                               fmt::format("{:.0f}", std::max(1.0, -range.worst_margin_db)),
+                               band_words(kNominalThirdOctaves[static_cast<std::size_t>(worst)]));
     return range;
 }
 

@@ -6,6 +6,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/listening/headroom.h"
+#include "core/listening/masking.h"
+#include "core/listening/wash.h"
 #include "core/report/translated.h"
 #include "core/report/words.h"
 #include "core/show/find.h"
@@ -14,6 +17,7 @@ namespace howlmap::report {
 namespace {
 
 constexpr std::size_t kRings = 6, kPairs = 6, kBands = 5, kShares = 3;
+constexpr double kToldShare = 0.1;  // of the wash
 
 std::string heading(const std::string& words) { return fmt::format("\n{}\n", words); }
 
@@ -110,6 +114,15 @@ std::string minutes(const std::optional<double>& value) {
     return *value < 10.0 ? localised("{:.1f} min", *value) : localised("{:.0f} min", *value);
 }
 
+/// Where in the spectrum players cannot hear themselves, each in a sentence to her.
+std::string masked(const Show& show) {
+    std::string text;
+    for (const EarSpectrum& spectrum : ear_spectra(show))
+        for (const MaskedRange& range : spectrum.masked)
+            text += fmt::format("  {}: {}\n", object_name(show, spectrum.performer), range.sentence);
+    return text;
+}
+
 std::string ears(const Show& show, const AnalysisResult& result) {
     if (result.performers.empty()) return {};
     std::string text = heading(t("Ears (estimates for planning, no hearing-safety measurement)"));
@@ -120,6 +133,18 @@ std::string ears(const Show& show, const AnalysisResult& result) {
         text += fmt::format("  {:<24}{:<10}{:<10}{:<18}{:<16}{}\n", object_name(show, figure.id), dba(figure.own_dba),
                             dba(figure.others_dba), over, minutes(figure.niosh_minutes), minutes(figure.osha_minutes));
     }
+    return text + masked(show);
+}
+
+/// Who makes a tenth or more of the wash at a place.
+std::string makers(const Show& show, const std::string& place) {
+    const Listener* listener = find_by_id(show.listeners, place);
+    if (!listener) return {};
+    std::string text;
+    for (const WashShare& share : wash_shares(show, listener->position))
+        if (share.share >= kToldShare)
+            text += localised("{}{} {:.0f} %", text.empty() ? "" : ", ", object_name(show, share.loudspeaker),
+                              100.0 * share.share);
     return text;
 }
 
@@ -130,8 +155,21 @@ std::string house(const Show& show, const AnalysisResult& result) {
         const std::string against =
             figure.against_target_db ? f("{:+.0f} dB against the target", *figure.against_target_db + 0.0) : "";
         text += fmt::format("  {:<24}{:<10}{}\n", object_name(show, figure.id), dba(figure.wash_dba), against);
+        if (const std::string who = makers(show, figure.id); !who.empty()) text += f("    from {}\n", who);
     }
     return text;
+}
+
+/// The loudspeaker that is nearest to what it can do; those beyond it are warned of.
+std::string headroom(const Show& show) {
+    const LoudspeakerLoad* least = nullptr;
+    const auto loads = loudspeaker_loads(show);
+    for (const LoudspeakerLoad& load : loads)
+        if (load.headroom_db && (!least || *load.headroom_db < *least->headroom_db)) least = &load;
+    if (!least || *least->headroom_db < 0.0) return {};
+    return heading(t("Loudspeakers")) +
+           f("  {} has least left: it is asked for {:.0f} dB at 1 m and can do {:.0f} more.\n",
+             object_name(show, least->id), *least->level_db, *least->headroom_db);
 }
 
 std::string warnings(const AnalysisResult& result) {
@@ -157,7 +195,7 @@ std::string check_text(const Show& show, const AnalysisResult& result) {
     text += verdict_line(show, result);
     if (result.margin_db || result.worst_phase_margin_db) text += margins(result);
     text += rings(show, result) + first_bands(result) + pairs(show, result) + ears(show, result) + house(show, result) +
-            warnings(result);
+            headroom(show) + warnings(result);
     text += heading(t("Ring out at low level, hands on the fader, ears protected."));
     return trimmed_lines(text);
 }

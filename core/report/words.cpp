@@ -17,15 +17,6 @@ std::string filled(const char* english, const Args&... args) {
 }
 }  // namespace
 
-std::string hz_words(double hz) {
-    if (hz < 999.5) return localised("{:.0f} Hz", hz);
-    return hz < 9995.0 ? localised("{:.2f} kHz", hz / 1000.0) : localised("{:.1f} kHz", hz / 1000.0);
-}
-
-std::string band_words(double nominal_hz) {
-    return nominal_hz < 1000.0 ? localised("{:g} Hz", nominal_hz) : localised("{:g} kHz", nominal_hz / 1000.0);
-}
-
 std::string margin_words(std::optional<double> db) {
     if (!db) return translate("report", "no loop");
     const double rounded = std::round(*db * 10.0) / 10.0;

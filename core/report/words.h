@@ -5,13 +5,11 @@
 #include <string>
 
 #include "core/show/show.h"
+#include "core/units/hertz.h"
 
 namespace howlmap::report {
 
-/// "440 Hz" below 1 kHz, three figures above: "1.25 kHz", "12.5 kHz".
-std::string hz_words(double hz);
-/// "400 Hz", "1.25 kHz", "31.5 Hz": nominal band values as printed on equalisers.
-std::string band_words(double nominal_hz);
+using howlmap::band_words, howlmap::hz_words;
 /// "6.0 dB", "-2.3 dB"; "no loop" where absent.
 std::string margin_words(std::optional<double> db);
 /// "102 dB" or "99.5 dB": levels that were typed, without needless zeros.

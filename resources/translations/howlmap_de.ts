@@ -6140,56 +6140,56 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <translation>Nichts Eigenes ist in dem Mix, den sie hört.</translation>
     </message>
     <message>
-        <source>Your whole sound is under {} ({} dB at {} Hz).</source>
-        <translation>Dein ganzer Klang liegt unter {} ({} dB bei {} Hz).</translation>
+        <source>Your whole sound is under {} ({} dB at {}).</source>
+        <translation>Dein ganzer Klang liegt unter {} ({} dB bei {}).</translation>
     </message>
     <message>
-        <source>Your chest voice is under {} ({} dB at {} Hz).</source>
-        <translation>Deine Bruststimme liegt unter {} ({} dB bei {} Hz).</translation>
+        <source>Your chest voice is under {} ({} dB at {}).</source>
+        <translation>Deine Bruststimme liegt unter {} ({} dB bei {}).</translation>
     </message>
     <message>
-        <source>Your vowels are under {} ({} dB at {} Hz).</source>
-        <translation>Deine Vokale liegen unter {} ({} dB bei {} Hz).</translation>
+        <source>Your vowels are under {} ({} dB at {}).</source>
+        <translation>Deine Vokale liegen unter {} ({} dB bei {}).</translation>
     </message>
     <message>
-        <source>Your consonants are under {} ({} dB at {} Hz).</source>
-        <translation>Deine Konsonanten liegen unter {} ({} dB bei {} Hz).</translation>
+        <source>Your consonants are under {} ({} dB at {}).</source>
+        <translation>Deine Konsonanten liegen unter {} ({} dB bei {}).</translation>
     </message>
     <message>
-        <source>Your low strings are under {} ({} dB at {} Hz).</source>
-        <translation>Deine tiefen Saiten liegen unter {} ({} dB bei {} Hz).</translation>
+        <source>Your low strings are under {} ({} dB at {}).</source>
+        <translation>Deine tiefen Saiten liegen unter {} ({} dB bei {}).</translation>
     </message>
     <message>
-        <source>Your upper strings are under {} ({} dB at {} Hz).</source>
-        <translation>Deine hohen Saiten liegen unter {} ({} dB bei {} Hz).</translation>
+        <source>Your upper strings are under {} ({} dB at {}).</source>
+        <translation>Deine hohen Saiten liegen unter {} ({} dB bei {}).</translation>
     </message>
     <message>
-        <source>Your brilliance is under {} ({} dB at {} Hz).</source>
-        <translation>Deine Brillanz liegt unter {} ({} dB bei {} Hz).</translation>
+        <source>Your brilliance is under {} ({} dB at {}).</source>
+        <translation>Deine Brillanz liegt unter {} ({} dB bei {}).</translation>
     </message>
     <message>
-        <source>Your attack is under {} ({} dB at {} Hz).</source>
-        <translation>Dein Anschlag liegt unter {} ({} dB bei {} Hz).</translation>
+        <source>Your attack is under {} ({} dB at {}).</source>
+        <translation>Dein Anschlag liegt unter {} ({} dB bei {}).</translation>
     </message>
     <message>
-        <source>Your lowest notes are under {} ({} dB at {} Hz).</source>
-        <translation>Deine tiefsten Töne liegen unter {} ({} dB bei {} Hz).</translation>
+        <source>Your lowest notes are under {} ({} dB at {}).</source>
+        <translation>Deine tiefsten Töne liegen unter {} ({} dB bei {}).</translation>
     </message>
     <message>
-        <source>Your upper notes are under {} ({} dB at {} Hz).</source>
-        <translation>Deine hohen Töne liegen unter {} ({} dB bei {} Hz).</translation>
+        <source>Your upper notes are under {} ({} dB at {}).</source>
+        <translation>Deine hohen Töne liegen unter {} ({} dB bei {}).</translation>
     </message>
     <message>
-        <source>Your lows are under {} ({} dB at {} Hz).</source>
-        <translation>Deine Tiefen liegen unter {} ({} dB bei {} Hz).</translation>
+        <source>Your lows are under {} ({} dB at {}).</source>
+        <translation>Deine Tiefen liegen unter {} ({} dB bei {}).</translation>
     </message>
     <message>
-        <source>Your middle is under {} ({} dB at {} Hz).</source>
-        <translation>Deine Mitten liegen unter {} ({} dB bei {} Hz).</translation>
+        <source>Your middle is under {} ({} dB at {}).</source>
+        <translation>Deine Mitten liegen unter {} ({} dB bei {}).</translation>
     </message>
     <message>
-        <source>Your highs are under {} ({} dB at {} Hz).</source>
-        <translation>Deine Höhen liegen unter {} ({} dB bei {} Hz).</translation>
+        <source>Your highs are under {} ({} dB at {}).</source>
+        <translation>Deine Höhen liegen unter {} ({} dB bei {}).</translation>
     </message>
 </context>
 <context>
@@ -7147,6 +7147,22 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     <message>
         <source>{} high</source>
         <translation>{} hoch</translation>
+    </message>
+    <message>
+        <source>Loudspeakers</source>
+        <translation>Lautsprecher</translation>
+    </message>
+    <message>
+        <source>    from {}
+</source>
+        <translation>    von {}
+</translation>
+    </message>
+    <message>
+        <source>  {} has least left: it is asked for {:.0f} dB at 1 m and can do {:.0f} more.
+</source>
+        <translation>  {} hat am wenigsten übrig: verlangt sind {:.0f} dB in 1 m, {:.0f} mehr sind möglich.
+</translation>
     </message>
 </context>
 <context>
