@@ -19,6 +19,8 @@ class PlanFurniture : public QWidget {
     void set_reading(const QString& text);
     /// What it covers, in pixels of the viewport.
     std::vector<QRectF> boxes() const;
+    /// Where the legend of the map lies; empty without a map.
+    QRectF legend() const { return has_map() ? legend_box() : QRectF(); }
 
   protected:
     void paintEvent(QPaintEvent* event) override;

@@ -59,8 +59,10 @@ PlanView::PlanView(Document& document, Selection& selection, AnalysisService& an
     layers_ = new PlanLayers(*this);
     layers_->setParent(this);
     connect(layers_, &PlanLayers::map_changed, furniture_, qOverload<>(&QWidget::update));
-    connect(layers_, &PlanLayers::map_changed, this,
-            [this] { scene_->set_view(1.0 / pixels_per_metre(), name_room()); });
+    connect(layers_, &PlanLayers::map_changed, this, [this] {
+        if (fits_ && furniture_->legend().isEmpty() == legend_fitted_) return zoom_fit();
+        scene_->set_view(1.0 / pixels_per_metre(), name_room());
+    });
     actions_ = new PlanActions(*this);
     connect(&selection_, &Selection::changed, this, [this] { handles_->refresh(); });
     connect(scene_.get(), &PlanScene::objects_changed, this, [this] { handles_->refresh(); });

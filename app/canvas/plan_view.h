@@ -164,8 +164,9 @@ class PlanView : public QGraphicsView {
     std::optional<double> frequency_;
     std::optional<Ring> highlight_;
     bool snapping_ = true, grid_visible_ = true, rulers_visible_ = true;
-    bool fits_ = true;  ///< the whole plan stays in view until the user zooms or pans
-    int pastes_ = 0;    ///< how often the same clipboard was pasted: each lands a little further
+    bool fits_ = true;            ///< the whole plan stays in view until the user zooms or pans
+    bool legend_fitted_ = false;  ///< the last fit knew of a legend
+    int pastes_ = 0;              ///< how often the same clipboard was pasted: each lands a little further
     std::unique_ptr<PlanScene> scene_;
     std::unique_ptr<PlanTools> tools_;
     std::unique_ptr<Nudge> nudge_;

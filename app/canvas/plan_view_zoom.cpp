@@ -69,7 +69,13 @@ void PlanView::zoom_actual() { zoom_to(kActual, viewport()->rect().center()); }
 void PlanView::zoom_fit() {
     fits_ = true;
     const Show& show = document_.show();
-    show_rect(with_near_walls(extent_of(show), show.stage.surfaces));
+    const QRectF stage = extent_of(show), whole = with_near_walls(stage, show.stage.surfaces);
+    show_rect(whole);
+    const QRectF legend = furniture_->legend();
+    legend_fitted_ = !legend.isEmpty();
+    // A legend on the stage hides what it explains: the plan moves up by what it covers.
+    const QRectF covered = legend & viewportTransform().mapRect(stage);
+    if (!covered.isEmpty()) show_rect(whole.adjusted(0.0, 0.0, 0.0, 2.0 * covered.height() / pixels_per_metre()));
 }
 
 void PlanView::zoom_selection() {

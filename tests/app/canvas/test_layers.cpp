@@ -7,7 +7,9 @@
 #include "app/canvas/overlay/ghost_item.h"
 #include "app/canvas/overlay/lobe_layer.h"
 #include "app/canvas/overlay/plan_layers.h"
+#include "app/canvas/plan_furniture.h"
 #include "app/canvas/tools/snap.h"
+#include "app/export/ground.h"
 #include "app/export/reading_text.h"
 #include "app/export/scale_bar.h"
 #include "app/settings/figures.h"
@@ -30,6 +32,7 @@ class TestLayers : public QObject {
     void a_map_of_nothing_says_why();
     void the_map_has_the_numbers_of_a_map_from_scratch();
     void the_reading_is_that_of_the_cell_under_the_pointer();
+    void the_legend_lies_beside_the_stage();
     void another_frequency_keeps_the_picture_until_its_own();
     void a_drag_is_followed_by_the_last_place();
     void frequency_and_opacity_are_chosen_in_the_bar();
@@ -112,6 +115,22 @@ void TestLayers::the_reading_is_that_of_the_cell_under_the_pointer() {
     const QString text = said.last().front().toString();
     QVERIFY2(text.contains(QString::number(static_cast<double>(grid.value[*cell]), 'f', 1)), qPrintable(text));
     QVERIFY2(text.contains(hz_text(static_cast<double>(grid.worst_hz[*cell]))), qPrintable(text));
+}
+
+void TestLayers::the_legend_lies_beside_the_stage() {
+    Stage_fixture f;
+    const auto furniture = f.view.findChild<PlanFurniture*>();
+    for (const QSize size : {QSize(640, 400), QSize(700, 300), QSize(900, 500)}) {
+        f.view.set_overlay({});
+        f.view.resize(size);
+        f.view.zoom_fit();
+        f.view.set_overlay({OverlayKind::feedback, text_of("m1"), {}, 0.85, {}});
+        QTRY_VERIFY_WITH_TIMEOUT(!furniture->legend().isEmpty(), 30000);
+        const QRectF stage = f.view.viewportTransform().mapRect(extent_of(f.document.show()));
+        const QRectF covered = furniture->legend() & stage;
+        QVERIFY2(covered.height() < 2.0, qPrintable(QString::number(covered.height())));
+        QVERIFY(QRectF(f.view.viewport()->rect()).adjusted(-1, -1, 1, 1).contains(stage));
+    }
 }
 
 void TestLayers::another_frequency_keeps_the_picture_until_its_own() {
