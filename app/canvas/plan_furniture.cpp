@@ -2,6 +2,7 @@
 #include "app/canvas/plan_furniture.h"
 
 #include <QPainter>
+#include <utility>
 
 #include "app/canvas/overlay/plan_layers.h"
 #include "app/canvas/plan_scene.h"
@@ -23,13 +24,20 @@ PlanFurniture::PlanFurniture(PlanView& view) : QWidget(&view), view_(view) {
 
 void PlanFurniture::set_reading(const QString& text) {
     if (text == reading_) return;
-    reading_ = text;
-    update(legend_box().adjusted(-4, -30, 4, 4).toRect());
+    for (const QString& reading : {std::exchange(reading_, text), text})
+        if (!reading.isEmpty()) update(reading_box(reading).adjusted(-2, -2, 2, 2).toRect());
 }
 
 QRectF PlanFurniture::legend_box() const {
     return {width() - kLegendSize.width() - kFromEdgePx, height() - kLegendSize.height() - kFromEdgePx,
             kLegendSize.width(), kLegendSize.height()};
+}
+
+/// Beside the legend, in front of the stage.
+QRectF PlanFurniture::reading_box(const QString& reading) const {
+    const QSizeF size = text_size_px(reading, view_.plan_scene().style().font, kTextPx) + QSizeF(16.0, 8.0);
+    const QRectF legend = legend_box();
+    return {legend.left() - size.width() - 8.0, legend.bottom() - size.height(), size.width(), size.height()};
 }
 
 bool PlanFurniture::has_map() const {
@@ -62,10 +70,9 @@ void PlanFurniture::paintEvent(QPaintEvent*) {
 }
 
 void PlanFurniture::paint_map_corner(QPainter& painter, const PlanStyle& style) const {
-    const QRectF box = legend_box();
-    paint_legend(painter, box.topLeft(), *view_.layers().maps().picture(), style);
+    paint_legend(painter, legend_box().topLeft(), *view_.layers().maps().picture(), style);
     if (reading_.isEmpty()) return;
-    const QRectF plate(box.left(), box.top() - 26.0, box.width(), 22.0);
+    const QRectF plate = reading_box(reading_);
     painter.setPen(style.pen(style.ink.faint, 1.0));
     painter.setBrush(style.ink.paper);
     painter.drawRect(plate);

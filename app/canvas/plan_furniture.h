@@ -27,6 +27,7 @@ class PlanFurniture : public QWidget {
 
   private:
     QRectF legend_box() const;
+    QRectF reading_box(const QString& reading) const;
     bool has_map() const;
     void paint_map_corner(QPainter& painter, const PlanStyle& style) const;
     void paint_notice(QPainter& painter, const PlanStyle& style, const QString& notice) const;
