@@ -81,7 +81,8 @@ PartialLevels partial_levels(const SpectrumFrame& frame, double hz) {
     for (std::size_t i = 0; i < kPartialRatios.size(); ++i) {
         const double at = kPartialRatios[i] * hz / frame.bin_hz;
         const bool clear = std::abs(at - hz / frame.bin_hz) > 5.0;
-        if (!clear || at < 4.0 || at > static_cast<double>(power.size()) - 6.0) continue;
+        // The bin may move by one, and four beyond it are looked at.
+        if (!clear || at < 4.5 || at > static_cast<double>(power.size()) - 6.0) continue;
         auto bin = static_cast<std::size_t>(std::lround(at));
         if (power[bin + 1] > power[bin])
             ++bin;

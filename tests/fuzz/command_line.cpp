@@ -17,7 +17,8 @@ void prepare() {
     static int count = 1;
     static char name[] = "howlmap", *names[] = {name, nullptr};
     qputenv("QT_QPA_PLATFORM", "offscreen");
-    static QGuiApplication application(count, names);
+    // Never deleted: what it holds is used by others until the process ends.
+    [[maybe_unused]] static const auto* const application = new QGuiApplication(count, names);
     static QTemporaryDir folder;
     QDir::setCurrent(folder.path());
     howlmap::Show show;
