@@ -35,12 +35,16 @@ ThirdOctaveValues directivity_factors(const Directivity& directivity, double spe
     constexpr std::size_t kKept = 32;
     static std::mutex mutex;
     static std::deque<KnownFactors> known;
+    {
+        const std::lock_guard lock(mutex);
+        for (const KnownFactors& one : known)
+            if (one.speed == speed && one.directivity == directivity) return one.values;
+    }
+    const ThirdOctaveValues values = integrated(directivity, speed);  // nobody waits for it
     const std::lock_guard lock(mutex);
-    for (const KnownFactors& one : known)
-        if (one.speed == speed && one.directivity == directivity) return one.values;
-    known.push_front({directivity, speed, integrated(directivity, speed)});
+    known.push_front({directivity, speed, values});
     if (known.size() > kKept) known.pop_back();
-    return known.front().values;
+    return values;
 }
 
 ThirdOctaveValues random_energy_efficiencies(const ReceiverPattern& pattern) {
