@@ -7,7 +7,8 @@
 
 namespace howlmap {
 
-/// Eigenvalues of a square complex matrix, in no order. Size 1 or more.
+/// Eigenvalues of a square complex matrix, in no order. Size 1 or more. Throws std::runtime_error where they cannot be
+/// found, as with elements that are no numbers.
 std::vector<Complex> eigenvalues_of(const Eigen::MatrixXcd& matrix);
 
 /// Upper bound of the largest modulus among the eigenvalues, tight to about a decibel: the Frobenius norm of the 16th
