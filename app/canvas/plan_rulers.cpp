@@ -1,19 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/canvas/plan_rulers.h"
 
-#include <QLocale>
+#include <QLabel>
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
 
 #include "app/canvas/plan_scene.h"
 #include "app/canvas/plan_view.h"
+#include "app/settings/figures.h"
 #include "core/units/lengths.h"
 
 namespace howlmap::app {
 namespace {
 constexpr double kLeastStepPx = 48.0, kRulerTextPx = 10.0, kLongTick = 7.0, kShortTick = 4.0, kFromTick = 3.0;
-constexpr int kParts = 5;  ///< ticks from one figure to the next
 }  // namespace
 
 double ruler_step(double pixels_per_unit) {
@@ -21,6 +21,14 @@ double ruler_step(double pixels_per_unit) {
     for (int i = 0; step * pixels_per_unit < kLeastStepPx; ++i) step *= i % 3 == 1 ? 2.5 : 2.0;
     return step;
 }
+
+namespace {
+/// Ticks from one figure to the next, at round places: fifths of 1 and of 5, quarters of 2.
+int parts_of(double step) {
+    const double digit = step / std::pow(10.0, std::floor(std::log10(step * (1.0 + 1e-9))));
+    return std::abs(digit - 2.0) < 0.5 ? 4 : 5;
+}
+}  // namespace
 
 PlanRuler::PlanRuler(PlanView& view, Qt::Orientation way) : QWidget(&view), view_(view), way_(way) {
     setAttribute(Qt::WA_TransparentForMouseEvents);
@@ -66,7 +74,7 @@ void PlanRuler::paint_figure(QPainter& painter, double units) const {
     const PlanStyle& style = view_.plan_scene().style();
     PlanStyle pixels = style;
     pixels.px = 1.0;
-    const QString text = QLocale().toString(units, 'g', 4);
+    const QString text = number_text(units, 2);
     const double at = pixel_of(units), width_px = text_size_px(text, style.font, kRulerTextPx).width() + kFromTick;
     const bool across = way_ == Qt::Horizontal;
     if (across ? at < 0.0 || at + width_px > width() : at > height() || at < width_px) return;  // half a figure is none
@@ -85,11 +93,12 @@ void PlanRuler::paintEvent(QPaintEvent*) {
     painter.setPen(ink.soft);
     const int length = way_ == Qt::Horizontal ? width() : height();
     const double step = ruler_step(std::abs(pixel_of(1.0) - pixel_of(0.0)));
+    const int parts = parts_of(step);
     const auto [low, high] = std::minmax({units_at(0), units_at(length)});
     for (double i = std::floor(low / step); i <= std::ceil(high / step); ++i) {
         paint_figure(painter, i * step);
-        for (int part = 0; part < kParts; ++part)
-            paint_tick(painter, (i + double(part) / kParts) * step, part == 0 ? kLongTick : kShortTick);
+        for (int part = 0; part < parts; ++part)
+            paint_tick(painter, (i + double(part) / parts) * step, part == 0 ? kLongTick : kShortTick);
     }
     if (mark_ >= 0) painter.fillRect(mark_rect(), ink.accent);
 }
@@ -99,9 +108,14 @@ PlanRulers::PlanRulers(PlanView& view)
       view_(view),
       across_(new PlanRuler(view, Qt::Horizontal)),
       depth_(new PlanRuler(view, Qt::Vertical)),
-      corner_(new QWidget(&view)) {
+      corner_(new QLabel(&view)) {
     corner_->setAutoFillBackground(true);
+    corner_->setAlignment(Qt::AlignCenter);
+    QFont small = corner_->font();
+    small.setPixelSize(static_cast<int>(kRulerTextPx));
+    corner_->setFont(small);
     connect(&view.plan_scene(), &PlanScene::style_changed, this, &PlanRulers::update);
+    update();
 }
 
 void PlanRulers::lay_out() {
@@ -112,6 +126,8 @@ void PlanRulers::lay_out() {
 }
 
 void PlanRulers::update() {
+    const bool metric = view_.plan_scene().style().units == Units::metric;
+    corner_->setText(metric ? QStringLiteral("m") : QStringLiteral("ft"));
     across_->update();
     depth_->update();
 }
@@ -122,7 +138,9 @@ void PlanRulers::mark_pointer(QPoint viewport_pixel) {
 }
 
 void PlanRulers::show(bool on) {
-    for (QWidget* part : {static_cast<QWidget*>(across_), static_cast<QWidget*>(depth_), corner_}) part->setVisible(on);
+    for (QWidget* part :
+         {static_cast<QWidget*>(across_), static_cast<QWidget*>(depth_), static_cast<QWidget*>(corner_)})
+        part->setVisible(on);
 }
 
 }  // namespace howlmap::app

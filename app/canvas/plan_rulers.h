@@ -5,6 +5,8 @@
 
 #include "core/show/show.h"
 
+class QLabel;
+
 namespace howlmap::app {
 
 class PlanView;
@@ -53,7 +55,7 @@ class PlanRulers : public QObject {
   private:
     PlanView& view_;
     PlanRuler *across_, *depth_;
-    QWidget* corner_;
+    QLabel* corner_;
 };
 
 }  // namespace howlmap::app

@@ -205,7 +205,7 @@ void PlanScene::lay_out_labels() {
     if (stage_word_boxes(document_.show(), style_) != drawn_words_) follow_stage();
     std::vector<const ObjectLook*> looks;
     for (const QString& id : std::as_const(order_)) looks.push_back(&looks_[id]);
-    if (looks.size() > kMostSearched) return lay_out_crowd(looks);
+    if (looks.size() > kMostOnScreen) return lay_out_crowd(looks);
     const PageNames names = names_on_screen(document_.show(), looks, style_, name_room_, &name_sizes_);
     for (std::size_t i = 0; i < looks.size(); ++i) labels_[looks[i]->id]->set_name(names.places[i], names.texts[i]);
 }

@@ -40,10 +40,11 @@ struct NameRoom {
     friend bool operator==(const NameRoom&, const NameRoom&) = default;
 };
 /// Names for the screen, all in the letters of the style. Where there is no room, channels without names; names of
-/// risers and marks give way. For up to kMostSearched objects.
+/// risers and marks give way. For up to kMostOnScreen objects.
 PageNames names_on_screen(const Show& show, const std::vector<const ObjectLook*>& looks, const PlanStyle& style,
                           const NameRoom& room, QHash<QString, QSizeF>* sizes = nullptr);
-inline constexpr std::size_t kMostSearched = 120;  ///< names; of more, nobody reads them all at once
+inline constexpr std::size_t kMostSearched = 120;  ///< names on a page; of more, nobody reads them all at once
+inline constexpr std::size_t kMostOnScreen = 80;   ///< the search for room must not hold up the hand
 
 void paint_names(QPainter& painter, const std::vector<const ObjectLook*>& looks, const PageNames& names,
                  const PlanStyle& style);

@@ -3,11 +3,8 @@
 
 #include <QCoreApplication>
 #include <array>
-#include <cmath>
 
 #include "app/settings/figures.h"
-#include "core/units/lengths.h"
-
 #include "core/units/lengths.h"
 
 namespace howlmap::app {
@@ -21,7 +18,7 @@ constexpr std::array kSteps = {0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 1
 
 QString unit_length_text(double metres, Units units) {
     const double value = units == Units::metric ? metres : metres / kMetresPerFoot;
-    const QString digits = short_text(std::round(value * 100.0) / 100.0);
+    const QString digits = number_text(value, 2);
     return units == Units::metric ? QCoreApplication::translate("Plan", "%1 m").arg(digits)
                                   : QCoreApplication::translate("Plan", "%1 ft").arg(digits);
 }

@@ -3,17 +3,8 @@
 
 #include <QLocale>
 #include <QRegularExpression>
-#include <cmath>
 
 namespace howlmap::app {
-
-QString number_text(double value, int decimals) {
-    const double scale = std::pow(10.0, decimals);
-    const double rounded = std::round(value * scale) / scale;
-    QLocale locale;
-    locale.setNumberOptions(QLocale::OmitGroupSeparator);
-    return locale.toString(rounded + 0.0, 'g', QLocale::FloatingPointShortest);
-}
 
 std::optional<double> number_of(const QString& text) {
     static const QRegularExpression form(QStringLiteral("^\\s*([+\\-\u2212]?\\d*(?:[.,]\\d*)?)\\s*[a-zA-Z%°³]*\\s*$"));

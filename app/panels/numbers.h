@@ -5,8 +5,6 @@
 
 namespace howlmap::app {
 
-/// A number in the user's locale without needless zeros, at most `decimals` of them.
-QString number_text(double value, int decimals);
 /// A number typed with a decimal comma or point, with or without a unit behind it ("98,5", "98.5 dB"). A text in which
 /// a comma or point could be a thousands mark (two of a kind) is no number, so that nothing is silently multiplied.
 std::optional<double> number_of(const QString& text);

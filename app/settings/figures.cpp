@@ -15,13 +15,19 @@ QLocale plain_locale() {
     locale.setNumberOptions(QLocale::OmitGroupSeparator);
     return locale;
 }
+
+double rounded(double value, int decimals) {
+    const double unit = std::pow(10.0, decimals);
+    return std::round(value * unit) / unit + 0.0;  // no minus zero
+}
 }  // namespace
 
 QString decimal_text(double value, int decimals) {
-    const double unit = std::pow(10.0, decimals);
-    return plain_locale().toString(std::round(value * unit) / unit + 0.0, 'f', decimals);  // no minus zero
+    return plain_locale().toString(rounded(value, decimals), 'f', decimals);
 }
-QString short_text(double value) { return plain_locale().toString(value + 0.0, 'g', QLocale::FloatingPointShortest); }
+QString number_text(double value, int decimals) {
+    return plain_locale().toString(rounded(value, decimals), 'g', QLocale::FloatingPointShortest);
+}
 QString hz_text(double hz) { return qstr(report::hz_words(hz)); }
 QString band_text(double nominal_hz) { return qstr(report::band_words(nominal_hz)); }
 QString margin_text(std::optional<double> db) { return qstr(report::margin_words(db)); }

@@ -11,8 +11,8 @@ namespace howlmap::app {
 
 /// A number in the user's way of writing: "1.50" with two decimals.
 QString decimal_text(double value, int decimals);
-/// The same with as few digits as it takes: "0.7", "12".
-QString short_text(double value);
+/// The same without needless zeros: "1.5", "12".
+QString number_text(double value, int decimals);
 QString hz_text(double hz);
 QString band_text(double nominal_hz);
 /// "3.2 dB", "no loop" where absent.

@@ -27,7 +27,9 @@ void install(QTranslator* translator, const QLocale& locale, const QString& name
 }  // namespace
 
 void speak(const QLocale& locale) {
-    set_decimal_mark(locale.decimalPoint().at(0).toLatin1());
+    // The figures of core are of Latin digits, and so is their mark.
+    const char mark = locale.decimalPoint().at(0).toLatin1();
+    set_decimal_mark(mark == ',' ? mark : '.');
     // Should a language be asked for that is English or unknown, the texts of the source are it.
     if (locale.language() == QLocale::English || locale.language() == QLocale::C) return;
     auto* const application = QCoreApplication::instance();

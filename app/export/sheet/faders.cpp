@@ -16,9 +16,9 @@ constexpr int kRanksShown = 6;  ///< bands worth walking through at a soundcheck
 
 /// "800", "1k", "1.25", "16k": short enough for a slot.
 QString short_band(double hz) {
-    if (hz < 1000.0) return short_text(hz);
+    if (hz < 1000.0) return number_text(hz, 1);
     const double khz = hz / 1000.0;
-    return std::round(khz) == khz ? short_text(khz) + u'k' : short_text(khz);
+    return std::round(khz) == khz ? number_text(khz, 0) + u'k' : number_text(khz, 2);
 }
 
 struct Slot {
@@ -51,7 +51,7 @@ void draw_knob(Flow& flow, const Slot& slot, double db) {
 /// clear of bands and ranks; every other one a line further where neighbours would touch.
 void draw_gain(Flow& flow, const Slot& slot, double db, bool further) {
     if (db == 0.0) return;
-    const QString text = short_text(std::round(db * 10.0) / 10.0);
+    const QString text = number_text(db, 1);
     const QSizeF size(QFontMetricsF(sheet_font(Type::small)).horizontalAdvance(text), kGainRow);
     const bool wide = size.width() > slot.travel.width();
     const double away = kKnobToGain + (wide && further ? kGainRow : 0.0), y = slot.y_of(db);

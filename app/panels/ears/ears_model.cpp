@@ -7,6 +7,7 @@
 #include "app/document/document.h"
 #include "app/panels/ears/ears_words.h"
 #include "app/panels/numbers.h"
+#include "app/settings/figures.h"
 #include "core/listening/exposure.h"
 #include "core/report/words.h"
 #include "core/show/find.h"

@@ -4,7 +4,6 @@
 #include <QCoreApplication>
 #include <cmath>
 
-#include "app/panels/numbers.h"
 #include "app/settings/figures.h"
 #include "core/listening/headroom.h"
 #include "core/listening/wash.h"

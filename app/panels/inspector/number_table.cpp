@@ -18,6 +18,7 @@
 
 #include "app/panels/numbers.h"
 #include "app/panels/table_clipboard.h"
+#include "app/settings/figures.h"
 
 namespace howlmap::app {
 namespace {

@@ -7,6 +7,7 @@
 
 #include "app/export/length_text.h"
 #include "app/panels/numbers.h"
+#include "app/settings/figures.h"
 #include "core/units/lengths.h"
 
 namespace howlmap::app {

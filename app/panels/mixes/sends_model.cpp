@@ -7,6 +7,7 @@
 #include <map>
 
 #include "app/panels/numbers.h"
+#include "app/settings/figures.h"
 #include "core/listening/ears.h"
 #include "core/report/words.h"
 #include "core/show/find.h"

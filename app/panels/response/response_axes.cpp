@@ -18,7 +18,7 @@ constexpr double kRoomForLine = 15.0;
 constexpr int kLowestNote = 16, kHighestNote = 136;  ///< semitones, 69 is A4
 constexpr double kNarrowest = 1.2;                   ///< least ratio of highest to lowest frequency shown
 
-QString short_band(double hz) { return hz < 1000.0 ? short_text(hz) : short_text(hz / 1000.0) + u'k'; }
+QString short_band(double hz) { return hz < 1000.0 ? number_text(hz, 1) : number_text(hz / 1000.0, 2) + u'k'; }
 
 }  // namespace
 
