@@ -53,8 +53,8 @@ Complex BodyBank::at(double hz) const {
     Complex sum = baseline;
     for (const Mode& mode : modes) {
         const double u = hz / mode.hz;
-        const Complex resonance(0.0, u / mode.q);
-        sum += mode.gain * divided(resonance, {1.0 - u * u, resonance.imag()});
+        // (j u/Q) / (1 - u^2 + j u/Q), both sides times Q, which may be next to 0
+        sum += mode.gain * divided({0.0, u}, {mode.q * (1.0 - u * u), u});
     }
     return scale * sum;
 }

@@ -48,7 +48,8 @@ std::vector<Section> butterworth_low_pass(double hz, int order) {
 
 Section peaking(double hz, double q, double gain_db) {
     const double a = std::pow(10.0, gain_db / 40.0);
-    return {.hz = hz, .b1 = a / q, .b2 = 1.0, .a1 = 1.0 / (a * q), .a2 = 1.0};
+    // Both sides times q: the widest of bands, q next to 0, divide by nothing.
+    return {.hz = hz, .b0 = q, .b1 = a, .b2 = q, .a0 = q, .a1 = 1.0 / a, .a2 = q};
 }
 
 Section graphic_band(int band, double gain_db) { return peaking(third_octave_centre(band), kGraphicBandQ, gain_db); }

@@ -42,6 +42,20 @@ class Filters : public QObject {
         }
         QVERIFY(std::abs(kGraphicBandQ - std::sqrt(std::cbrt(2.0)) / (std::cbrt(2.0) - 1.0)) < 5e-4);
     }
+    void the_widest_bands_that_a_file_may_hold() {
+        // As Q goes to 0, s A/Q and s/(A Q) are all that is left: the whole range is raised by A^2.
+        for (const double q : {1e-3, 1e-160, 5e-324}) {
+            const Complex raised = peaking(1000.0, q, 6.0).at(1000.0 + 1e-3);
+            QVERIFY(std::abs(ratio_to_db(std::abs(raised)) - 6.0) < 1e-5);
+            Pickup pickup;
+            pickup.isolation_db = 0.0, pickup.baseline_db = -60.0;
+            pickup.modes.emplace_back();
+            pickup.modes.back().hz = 300.0, pickup.modes.back().q = q, pickup.modes.back().gain_db = 0.0;
+            pickup.modes.back().air = pickup.holes_covered = true;
+            pickup.cover_db = 6.0;
+            QVERIFY(std::abs(body_bank(pickup).at(300.0) - Complex(db_to_ratio(-6.0) + 1e-3)) < 1e-9);
+        }
+    }
     void a_mix_is_the_product_of_its_parts() {
         Mix mix;
         mix.high_pass = HighPass{80.0, 3, {}};
