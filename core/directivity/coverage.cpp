@@ -7,14 +7,14 @@
 #include "core/units/level.h"
 
 namespace howlmap {
-namespace {
-double inverse_square_half_angle(double angle_deg, double size_m, double hz) {
-    const double half = radians(angle_deg / 2.0) * std::max(1.0, control_hz(angle_deg, size_m) / hz);
-    return 1.0 / (half * half);
-}
-}  // namespace
 
 double control_hz(double angle_deg, double size_m) { return 25400.0 / (angle_deg * size_m); }
+
+double inverse_square_half_angle(double angle_deg, double size_m, double hz) {
+    // angle * max(1, control / hz), in which the angle cancels out where the mouth is too small for it
+    const double half = radians(0.5 * std::max(angle_deg, 25400.0 / (size_m * hz)));
+    return 1.0 / (half * half);
+}
 
 CoverageSlice::CoverageSlice(const Coverage& coverage, double hz)
     : across_(inverse_square_half_angle(coverage.horizontal_deg, coverage.width_m, hz)),

@@ -9,6 +9,11 @@ namespace howlmap {
 /// deg inch. Given: full -6 dB angle in deg and size in m, both above 0. Source: Keele, "What's so sacred about
 /// exponential horns?", AES preprint 1038, 1975.
 double control_hz(double angle_deg, double size_m);
+/// 1 / half-angle^2 in rad^-2 of the -6 dB point in one plane, widened below the control frequency. Given: as above,
+/// and hz above 0. Finite for the narrowest angle and the smallest mouth.
+double inverse_square_half_angle(double angle_deg, double size_m, double hz);
+/// Nominal angles below this one are all the same up to 20 kHz: no mouth of up to 50 m controls them.
+inline constexpr double kNarrowestAngleDeg = 0.02;
 
 /// A cabinet with nominal coverage angles at one frequency: -6 dB on an ellipse of half-angles (horizontal, vertical)
 /// that widen below the control frequencies, falling towards -floor_db. Smooth model of this program, on axis 0 dB; no

@@ -8,11 +8,6 @@
 
 namespace howlmap::maps {
 namespace {
-double inverse_square_angle(double angle_deg, double size_m, double hz) {
-    const double half = radians(angle_deg / 2.0) * std::max(1.0, control_hz(angle_deg, size_m) / hz);
-    return 1.0 / (half * half);
-}
-
 constexpr double kNepersADb = 0.11512925464970229;  // ln(10) / 20
 }  // namespace
 
@@ -31,8 +26,8 @@ PairGains::PairGains(const BinTables& tables, const LoopModel::In& in, const Loo
     const auto* coverage = std::get_if<Coverage>(&directivity_);
     if (!coverage) return;
     for (int bin = 0; bin < kBins; ++bin) {
-        across_.push_back(inverse_square_angle(coverage->horizontal_deg, coverage->width_m, bin_hz(bin)));
-        above_.push_back(inverse_square_angle(coverage->vertical_deg, coverage->height_m, bin_hz(bin)));
+        across_.push_back(inverse_square_half_angle(coverage->horizontal_deg, coverage->width_m, bin_hz(bin)));
+        above_.push_back(inverse_square_half_angle(coverage->vertical_deg, coverage->height_m, bin_hz(bin)));
     }
 }
 

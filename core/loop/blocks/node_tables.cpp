@@ -11,11 +11,6 @@ namespace howlmap {
 namespace {
 constexpr std::size_t kPad = 8;  // widest vector of doubles
 constexpr double kNepersADb = 0.11512925464970229;
-
-double inverse_square(double angle_deg, double size_m, double hz) {
-    const double half = radians(angle_deg / 2.0) * std::max(1.0, control_hz(angle_deg, size_m) / hz);
-    return 1.0 / (half * half);
-}
 }  // namespace
 
 NodeTables::NodeTables(const LoopModel& model, std::vector<double> nodes)
@@ -53,8 +48,8 @@ void NodeTables::add_coverage(const Coverage& coverage, std::size_t speaker) {
     across_[speaker].resize(stride_);
     above_[speaker].resize(stride_);
     for (std::size_t i = 0; i < nodes_.size(); ++i) {
-        across_[speaker][i] = inverse_square(coverage.horizontal_deg, coverage.width_m, nodes_[i]);
-        above_[speaker][i] = inverse_square(coverage.vertical_deg, coverage.height_m, nodes_[i]);
+        across_[speaker][i] = inverse_square_half_angle(coverage.horizontal_deg, coverage.width_m, nodes_[i]);
+        above_[speaker][i] = inverse_square_half_angle(coverage.vertical_deg, coverage.height_m, nodes_[i]);
     }
 }
 

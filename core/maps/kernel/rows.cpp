@@ -130,6 +130,11 @@ struct LaneOfBlock {
 
 struct Controls {
     double across, above;
+    explicit Controls(const Coverage& coverage)
+        : across(of(coverage.horizontal_deg, coverage.width_m)), above(of(coverage.vertical_deg, coverage.height_m)) {}
+    /// Held where it is as good as infinite.
+    static double of(double angle_deg, double size_m) { return std::min(1e12, control_hz(held(angle_deg), size_m)); }
+    static double held(double angle_deg) { return std::max(angle_deg, kNarrowestAngleDeg); }
     double lower() const { return std::min(across, above); }
     double upper() const { return std::max(across, above); }
 };
@@ -179,10 +184,10 @@ void add_control(DirectivityRows& rows, const Controls& controls, const Sweep& s
 DirectivityRows coverage_rows(const Coverage& coverage, const Sweep& sweep) {
     DirectivityRows rows;
     rows.kind = DirectivityRows::Kind::coverage;
-    const double half_h = radians(coverage.horizontal_deg / 2.0), half_v = radians(coverage.vertical_deg / 2.0);
+    const double half_h = radians(Controls::held(coverage.horizontal_deg) / 2.0),
+                 half_v = radians(Controls::held(coverage.vertical_deg) / 2.0);
     const CoverageGain gain{coverage.floor_db * std::log(10.0) / 20.0, std::log1p(-6.0 / coverage.floor_db)};
-    const Controls controls{control_hz(coverage.horizontal_deg, coverage.width_m),
-                            control_hz(coverage.vertical_deg, coverage.height_m)};
+    const Controls controls(coverage);
     rows.across = static_cast<float>(1.0 / (half_h * half_h));
     rows.above = static_cast<float>(1.0 / (half_v * half_v));
     rows.depth = static_cast<float>(gain.depth);

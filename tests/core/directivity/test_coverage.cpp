@@ -33,6 +33,13 @@ class CoverageModel : public QObject {
         QVERIFY(std::abs(db(cabinet, 45.0, 0.0, hz * 1.001) + 6.0) < 1e-9);
         QVERIFY(std::abs(db(cabinet, 90.0, 0.0, hz / 2.0) + 6.0) < 1e-9);
     }
+    void the_narrowest_angles_that_a_file_may_hold() {
+        // Below control the angle is 10^6 / (size in inches) / f whatever the nominal one: 0.5 m at 4 kHz gives 12.7
+        // deg.
+        const double least = 5e-324;
+        QVERIFY(std::abs(db({Coverage{least, 60.0, 0.5, 0.35, 24.0, {}}}, 6.35, 0.0, 4000.0) + 6.0) < 1e-9);
+        QCOMPARE(db({Coverage{least, least, least, least, 24.0, {}}}, 180.0, 30.0, 4000.0), 0.0);
+    }
     void between_the_planes_an_ellipse() {
         const Coverage cabinet{90.0, 60.0, 5.0, 5.0, 24.0, {}};
         const double half = 1.0 / std::sqrt(0.5 / (45.0 * 45.0) + 0.5 / (30.0 * 30.0));

@@ -106,6 +106,25 @@ class FeedbackMap : public QObject {
                     unstable);
     }
 
+    void cabinets_at_the_limits_of_a_file() {
+        constexpr double least = 5e-324;
+        for (const Coverage& cabinet :
+             {Coverage{least, 60.0, 0.5, 0.35, 24.0, {}}, Coverage{90.0, least, 50.0, 0.35, 60.0, {}},
+              Coverage{least, least, least, least, 24.0, {}}}) {
+            Show show = stable_one();
+            for (Loudspeaker& unit : show.loudspeakers) unit.directivity = cabinet;
+            const std::string input = an_input_with_loop(show);
+            const auto map = feedback_map(show, input, {.step = 0.5});
+            QVERIFY(map && !map->unstable_without);
+            Random random(1);
+            for (const std::size_t cell : some_cells(*map, 12, random)) {
+                const double margin = ObviousFeedback(show, input, place_of(*map, cell))
+                                          .margin_db(static_cast<double>(map->worst_hz[cell]));
+                QVERIFY(std::abs(static_cast<double>(map->value[cell]) - margin) < kKernelError);
+            }
+        }
+    }
+
     void finds_the_peak() {
         int cells = 0, missed = 0;
         double worst = 0.0;
