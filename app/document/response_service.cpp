@@ -58,23 +58,24 @@ void ResponseService::restart() {
     start_curves();
 }
 
-ResponseGrid ResponseService::grid() const {
-    ResponseGrid grid;
+std::vector<double> ResponseService::rings() const {
+    std::vector<double> hz;
     if (const auto result = analysis_.result(); result && analysis_.fresh())
-        for (const Ring& ring : result->rings) grid.also_at.push_back(ring.hz);
-    return grid;
+        for (const Ring& ring : result->rings) hz.push_back(ring.hz);
+    return hz;
 }
 
 void ResponseService::start_curves() {
-    curves_worker_.run([this, show = document_.show(), open = open_, grid = grid()](const Job& job) -> Worker::Deliver {
-        auto response = loop_response(show, open, grid, job);
-        if (!response) return {};
-        return [this, open, result = std::make_shared<const LoopResponse>(std::move(*response))] {
-            if (!(open == open_)) return;
-            curves_ = result;
-            pace_.ask();
-        };
-    });
+    curves_worker_.run(
+        [this, show = document_.show(), open = open_, rings = rings()](const Job& job) -> Worker::Deliver {
+            auto response = loop_response(show, open, rings, job);
+            if (!response) return {};
+            return [this, open, result = std::make_shared<const LoopResponse>(std::move(*response))] {
+                if (!(open == open_)) return;
+                curves_ = result;
+                pace_.ask();
+            };
+        });
 }
 
 void ResponseService::start_band() {

@@ -41,7 +41,7 @@ class ResponseService : public QObject {
     void start_curves();
     void start_band();
     void start_preview();
-    ResponseGrid grid() const;
+    std::vector<double> rings() const;  ///< Hz, where they are known
 
     Document& document_;
     AnalysisService& analysis_;

@@ -1,14 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/response.h"
 
-#include <oneapi/tbb/blocked_range.h>
-#include <oneapi/tbb/parallel_for.h>
-
 #include <algorithm>
 #include <cmath>
 
 #include "core/analysis/response_gain.h"
-#include "core/loop/sweep.h"
+#include "core/loop/blocks/block_sweep.h"
 #include "core/units/bands.h"
 #include "core/units/level.h"
 
@@ -23,16 +20,12 @@ double largest_modulus(const ComplexMatrix& matrix) {
     return largest;
 }
 
-std::vector<double> response_frequencies(const ResponseGrid& grid) {
+std::vector<double> response_frequencies(int per_octave) {
     const double octaves = std::log2(kHighestHz / kLowestHz);
-    const int steps = static_cast<int>(std::ceil(octaves * grid.per_octave));
+    const int steps = static_cast<int>(std::ceil(octaves * per_octave));
     std::vector<double> hz;
     for (int i = 0; i < steps; ++i) hz.push_back(kLowestHz * std::exp2(octaves * i / steps));
     hz.push_back(kHighestHz);
-    for (const double f : grid.also_at)
-        if (f > kLowestHz && f < kHighestHz) hz.push_back(f);
-    std::sort(hz.begin(), hz.end());
-    hz.erase(std::unique(hz.begin(), hz.end()), hz.end());
     return hz;
 }
 
@@ -49,25 +42,49 @@ Show with_only(const Show& show, const OpenLoops& open) {
     return part;
 }
 
-std::optional<LoopResponse> loop_response(const Show& show, const OpenLoops& open, const ResponseGrid& grid,
+namespace {
+struct CurvePoint {
+    double hz, gain, worst_phase;
+};
+
+double modulus_of(const LociPoint& point) {
+    double largest = 0.0;
+    for (const Complex mu : point.mu) largest = std::max(largest, std::abs(mu));
+    return largest;
+}
+
+CurvePoint exact_point(const LoopModel& model, double hz) {
+    const LoopFactors factors = model.factors(hz);
+    return {hz, largest_modulus(model.small_matrix(factors)), worst_phase_gain(model, factors)};
+}
+
+/// By frequency; of two at the same one the first.
+LoopResponse response_of(std::vector<CurvePoint> points) {
+    std::ranges::stable_sort(points, {}, &CurvePoint::hz);
+    points.erase(std::ranges::unique(points, {}, &CurvePoint::hz).begin(), points.end());
+    LoopResponse response;
+    for (const CurvePoint& point : points) {
+        response.hz.push_back(point.hz);
+        response.gain_db.push_back(floored_db(point.gain));
+        response.worst_phase_db.push_back(floored_db(point.worst_phase));
+    }
+    return response;
+}
+}  // namespace
+
+std::optional<LoopResponse> loop_response(const Show& show, const OpenLoops& open, const std::vector<double>& also_at,
                                           const Job& job) {
     const Show part = with_only(show, open);
-    const LoopModel model(part);
-    if (model.empty()) return LoopResponse{};
-    LoopResponse response{response_frequencies(grid), {}, {}};
-    const std::size_t n = response.hz.size();
-    response.gain_db.resize(n);
-    response.worst_phase_db.resize(n);
-    tbb::parallel_for(tbb::blocked_range<std::size_t>(0, n, 32), [&](const tbb::blocked_range<std::size_t>& range) {
-        if (job.cancelled()) return;
-        for (std::size_t i = range.begin(); i < range.end(); ++i) {
-            const LoopFactors factors = model.factors(response.hz[i]);
-            response.gain_db[i] = floored_db(largest_modulus(model.small_matrix(factors)));
-            response.worst_phase_db[i] = floored_db(worst_phase_gain(model, factors));
-        }
-    });
+    const BlockModel blocks(part, Purpose::curve);
+    if (blocks.model().empty()) return LoopResponse{};
+    const Sweep swept = block_sweep(blocks, {}, job);
+    std::vector<CurvePoint> points;
+    for (const double hz : also_at)
+        if (hz >= kLowestHz && hz <= kHighestHz && !job.cancelled()) points.push_back(exact_point(blocks.model(), hz));
     if (job.cancelled()) return std::nullopt;
-    return response;
+    for (std::size_t i = 0; i < swept.hz.size(); ++i)
+        points.push_back({swept.hz[i], modulus_of(swept.points[i]), swept.worst_phase[i]});
+    return response_of(std::move(points));
 }
 
 }  // namespace howlmap

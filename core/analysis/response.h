@@ -26,16 +26,11 @@ struct LoopResponse {
     std::vector<double> worst_phase_db;  ///< Perron root of its magnitudes: if every phase falls badly
 };
 
-/// Where to evaluate: `per_octave` frequencies an octave, and more wherever something peaks.
-struct ResponseGrid {
-    int per_octave = 96;  ///< 6 to 1000
-    std::vector<double>
-        also_at;  ///< Hz, e.g. of rings, so that no peak is missed; those outside 20 Hz .. 20 kHz are left out
-};
-
-/// Absent only when the job was cancelled. Empty lists where no loop is open.
-std::optional<LoopResponse> loop_response(const Show& show, const OpenLoops& open = {}, const ResponseGrid& grid = {},
-                                          const Job& job = {});
+/// At 85 frequencies an octave or more; gains of the paths are right to a few hundredths of a decibel there. `also_at`:
+/// frequencies in Hz to evaluate exactly, e.g. of rings, so that no peak is missed; those outside 20 Hz .. 20 kHz are
+/// left out. Absent only when the job was cancelled. Empty lists where no loop is open.
+std::optional<LoopResponse> loop_response(const Show& show, const OpenLoops& open = {},
+                                          const std::vector<double>& also_at = {}, const Job& job = {});
 
 /// How far the largest modulus spreads over stages set up by hand: percentiles over the first draws of the show's
 /// tolerance.
@@ -52,7 +47,7 @@ std::optional<ResponseBand> response_band(const Show& show, const OpenLoops& ope
 /// A show in which only these loops are open: sends of other inputs, other mixes and other loudspeakers are taken out.
 Show with_only(const Show& show, const OpenLoops& open);
 
-/// Frequencies from 20 Hz to 20 kHz, evenly on a logarithmic scale, with the given ones added; rising, none twice.
-std::vector<double> response_frequencies(const ResponseGrid& grid);
+/// Frequencies from 20 Hz to 20 kHz, evenly on a logarithmic scale, rising. Given: 1 an octave or more.
+std::vector<double> response_frequencies(int per_octave);
 
 }  // namespace howlmap

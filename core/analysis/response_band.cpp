@@ -63,7 +63,7 @@ std::optional<ResponseBand> response_band(const Show& show, const OpenLoops& ope
     const Show part = with_only(show, open);
     if (LoopModel(part).empty()) return band;
     band.draws = std::clamp(draws, 1, show.tolerance.draws);
-    band.hz = response_frequencies({per_octave, {}});
+    band.hz = response_frequencies(per_octave);
     const Stages stages(show, open);
     std::vector<std::vector<double>> gains(static_cast<std::size_t>(band.draws));
     std::atomic<int> done = 0;

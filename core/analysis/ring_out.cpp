@@ -90,7 +90,7 @@ std::optional<RingOutCut> smallest_ring_out_cut(const Show& show, const std::str
     const auto look = [&](int steps) {
         Show cut = show;
         apply_ring_out_cut(cut, mix, hz, with, -kStep * steps);
-        const auto response = loop_response(cut, {}, {48, {hz}}, job);
+        const auto response = loop_response(cut, {}, {hz}, job);
         if (!response) return false;
         here = peak_where(*response, near);
         next = peak_where(*response, [&](double f) { return !near(f); });

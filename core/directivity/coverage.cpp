@@ -28,6 +28,6 @@ double CoverageSlice::db(const LocalAngles& angles) const {
     return floor_db_ * std::expm1(decay_ * square);
 }
 
-double CoverageSlice::gain(const LocalAngles& angles) const { return db_to_ratio(db(angles)); }
+double CoverageSlice::gain(const LocalAngles& angles) const { return std::exp(kNepersPerDb * db(angles)); }
 
 }  // namespace howlmap

@@ -65,7 +65,7 @@ void add_phasors(LessonFigures& out, const LoopModel& model) {
     const std::vector<Leg>& legs = model.legs(0, 0);
     const LoudspeakerSlice slice(*model.speakers()[0].emitter.directivity, out.hz, out.speed);
     const Complex direct =
-        transfer({legs.front()}, out.hz, slice, model.inputs()[0].receiver.pattern, model.surroundings());
+        transfer({legs.front()}, slice, model.inputs()[0].receiver.pattern, {model.surroundings(), out.hz});
     const Complex chain = std::abs(whole) > 1e-15 ? out.sum / whole : Complex(0.0);
     out.direct = direct * chain;
     out.bounce = out.sum - out.direct;

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/loop/crossings.h"
 
+#include <oneapi/tbb/parallel_for.h>
+
 #include <algorithm>
+#include <map>
 #include <numeric>
 #include <optional>
 
@@ -30,32 +33,63 @@ class Search {
         double best = kLeastLoop;
         for (const std::size_t i : order) {
             if (bounds_[i] < best || job_.cancelled()) break;
-            for (const Bracket& bracket : loci_.follow(point(i), point(i + 1), best / kSizeSlack))
-                if (bracket.size * kSizeSlack >= best) best = std::max(best, refine(loci_, bracket).lambda.real());
+            for (const Bracket& bracket : loci_.follow(point(i), point(i + 1), best / kSizeSlack)) {
+                if (bracket.size * kSizeSlack < best) continue;
+                refine_all({bracket});
+                best = std::max(best, known(bracket).lambda.real());
+            }
         }
         return best;
     }
 
     /// All crossings of at least a size, largest first.
     std::vector<Crossing> from(double least) {
-        std::vector<Bracket> brackets;
-        for (std::size_t i = 0; i < bounds_.size() && !job_.cancelled(); ++i) {
-            if (bounds_[i] < least) continue;
-            for (Bracket& bracket : loci_.follow(point(i), point(i + 1), least / kSizeSlack))
-                if (bracket.size * kSizeSlack >= least) brackets.push_back(std::move(bracket));
-        }
-        std::sort(brackets.begin(), brackets.end(), [](const Bracket& a, const Bracket& b) { return a.size > b.size; });
-        if (brackets.size() > kMostCrossings) brackets.resize(kMostCrossings);
+        const std::vector<Bracket> brackets = brackets_from(least);
+        refine_all(brackets);
+        if (job_.cancelled()) return {};
         std::vector<Crossing> found;
         for (const Bracket& bracket : brackets)
-            if (!job_.cancelled()) found.push_back(refine(loci_, bracket));
-        std::erase_if(found, [&](const Crossing& c) { return c.lambda.real() < least; });
+            if (known(bracket).lambda.real() >= least) found.push_back(known(bracket));
         std::sort(found.begin(), found.end(),
                   [](const Crossing& a, const Crossing& b) { return a.lambda.real() > b.lambda.real(); });
         return found;
     }
 
   private:
+    /// The strongest by estimate, strongest first. On all cores.
+    std::vector<Bracket> brackets_from(double least) {
+        std::vector<std::size_t> intervals;
+        for (std::size_t i = 0; i < bounds_.size(); ++i)
+            if (bounds_[i] >= least) intervals.push_back(i);
+        for (const std::size_t i : intervals) point(i), point(i + 1);  // are there before they are shared
+        std::vector<std::vector<Bracket>> parts(intervals.size());
+        tbb::parallel_for(std::size_t{0}, intervals.size(), [&](std::size_t k) {
+            if (job_.cancelled()) return;
+            parts[k] = loci_.follow(point(intervals[k]), point(intervals[k] + 1), least / kSizeSlack);
+        });
+        std::vector<Bracket> brackets;
+        for (std::vector<Bracket>& part : parts)
+            for (Bracket& bracket : part)
+                if (bracket.size * kSizeSlack >= least) brackets.push_back(std::move(bracket));
+        std::stable_sort(brackets.begin(), brackets.end(),
+                         [](const Bracket& a, const Bracket& b) { return a.size > b.size; });
+        if (brackets.size() > kMostCrossings) brackets.resize(kMostCrossings);
+        return brackets;
+    }
+
+    /// Those that are not known yet. On all cores.
+    void refine_all(const std::vector<Bracket>& brackets) {
+        std::vector<std::pair<const Bracket*, Crossing*>> work;
+        for (const Bracket& bracket : brackets)
+            if (const auto [at, is_new] = known_.try_emplace(key(bracket)); is_new)
+                work.emplace_back(&bracket, &at->second);
+        tbb::parallel_for(std::size_t{0}, work.size(), [&](std::size_t k) {
+            if (!job_.cancelled()) *work[k].second = refine(loci_, *work[k].first);
+        });
+    }
+    static std::pair<double, double> key(const Bracket& bracket) { return {bracket.hz, bracket.size}; }
+    const Crossing& known(const Bracket& bracket) const { return known_.at(key(bracket)); }
+
     const LociPoint& point(std::size_t i) {
         if (!sampled_.points.empty()) return sampled_.points[i];
         if (!exact_[i]) exact_[i] = loci_.at(sampled_.hz[i]);
@@ -67,6 +101,7 @@ class Search {
     const Job& job_;
     std::vector<double> bounds_;  // of the largest modulus, by interval
     std::vector<std::optional<LociPoint>> exact_;
+    std::map<std::pair<double, double>, Crossing> known_;  // by estimates of a bracket's frequency and size
 };
 }  // namespace
 

@@ -2,7 +2,6 @@
 #include "core/loop/loci.h"
 
 #include <algorithm>
-#include <boost/math/tools/toms748_solve.hpp>
 #include <cmath>
 
 #include "core/geometry/pose.h"
@@ -53,28 +52,57 @@ Complex locus_at(const Loci& loci, const Bracket& b, double hz) {
 }
 }  // namespace
 
-Crossing refine(const Loci& loci, const Bracket& b) {
-    // Points of the grid may coincide: nothing lies between them, and interpolation would divide by their distance.
-    if (!(b.low.hz < b.high.hz))
-        return {b.low.hz, b.mu_low * std::polar(1.0, -2.0 * kPi * std::fmod(b.low.hz * loci.common_s, 1.0))};
-    const double start =
-        std::arg(b.mu_low) - 2.0 * kPi * std::fmod(b.low.hz * loci.common_s, 1.0) - 2.0 * kPi * b.turns;
-    const auto angle = [&](double hz) {  // of lambda, less the whole turns: 0 at the crossing
-        return start + std::arg(locus_at(loci, b, hz) * std::conj(b.mu_low)) -
-               2.0 * kPi * (hz - b.low.hz) * loci.common_s;
-    };
-    double low = b.low.hz, high = b.high.hz;
-    const double at_low = start, at_high = angle(high);
-    double hz = b.hz;
-    if (at_low == 0.0 || at_high == 0.0 || (at_low < 0.0) == (at_high < 0.0)) {
-        hz = std::abs(at_low) < std::abs(at_high) ? low : high;
-    } else {
-        std::uintmax_t most = 60;
-        const auto close = [](double a, double c) { return std::abs(c - a) <= 1e-9 * std::abs(a); };
-        const auto found = boost::math::tools::toms748_solve(angle, low, high, at_low, at_high, close, most);
-        hz = 0.5 * (found.first + found.second);
+namespace {
+/// Angle of the locus of a bracket, less the whole turns: 0 at the crossing.
+class AngleOfBracket {
+  public:
+    AngleOfBracket(const Loci& loci, const Bracket& bracket)
+        : loci_(loci),
+          bracket_(bracket),
+          start_(std::arg(bracket.mu_low) - 2.0 * kPi * std::fmod(bracket.low.hz * loci.common_s, 1.0) -
+                 2.0 * kPi * bracket.turns) {}
+
+    double at_low() const { return start_; }
+
+    double of(double hz, Complex mu) const {
+        return start_ + std::arg(mu * std::conj(bracket_.mu_low)) - 2.0 * kPi * (hz - bracket_.low.hz) * loci_.common_s;
     }
-    return {hz, locus_at(loci, b, hz) * std::polar(1.0, -2.0 * kPi * std::fmod(hz * loci.common_s, 1.0))};
+
+  private:
+    const Loci& loci_;
+    const Bracket& bracket_;
+    double start_;
+};
+}  // namespace
+
+/// Secants from where interpolation puts the crossing, kept between the ends; where they leave them, halves.
+Crossing refine(const Loci& loci, const Bracket& b) {
+    const AngleOfBracket angle(loci, b);
+    double low = b.low.hz, high = b.high.hz, at_low = angle.at_low();
+    const auto crossing = [&](double hz, Complex mu) {
+        return Crossing{hz, mu * std::polar(1.0, -2.0 * kPi * std::fmod(hz * loci.common_s, 1.0))};
+    };
+    // Points of the grid may coincide: nothing lies between them, and interpolation would divide by their distance.
+    if (!(low < high)) return crossing(low, b.mu_low);
+    double before = low, at_before = at_low, hz = std::clamp(b.hz, low, high);
+    Complex mu = b.mu_low;
+    for (int i = 0; i < 60; ++i) {
+        mu = locus_at(loci, b, hz);
+        const double at_hz = angle.of(hz, mu);
+        if ((at_hz < 0.0) == (at_low < 0.0)) {
+            low = hz;
+        } else {
+            high = hz;
+        }
+        const double secant = hz - at_hz * (hz - before) / (at_hz - at_before);
+        const bool inside = secant > low && secant < high;
+        const double next = inside ? secant : 0.5 * (low + high);
+        if (at_hz == 0.0 || std::abs(next - hz) <= 1e-9 * hz) break;
+        before = hz;
+        at_before = at_hz;
+        hz = next;
+    }
+    return crossing(hz, mu);
 }
 
 }  // namespace howlmap

@@ -90,7 +90,7 @@ Complex LoopModel::transfer(int input, int speaker, double hz) const {
     const Speaker& unit = speakers_[static_cast<std::size_t>(speaker)];
     const LoudspeakerSlice slice(*unit.emitter.directivity, hz, surroundings_.speed);
     const ReceiverPattern& pattern = inputs_[static_cast<std::size_t>(input)].receiver.pattern;
-    const Complex air = howlmap::transfer(legs(input, speaker), hz, slice, pattern, surroundings_);
+    const Complex air = howlmap::transfer(legs(input, speaker), slice, pattern, SurroundingsSlice(surroundings_, hz));
     return (air + room_term(input, speaker, hz)) * std::polar(1.0, unit.phase);
 }
 
@@ -103,6 +103,7 @@ LoopFactors LoopModel::factors(double hz) const {
                   ComplexVector(n),
                   ComplexVector(speakers),
                   ComplexVector(buses)};
+    const SurroundingsSlice around(surroundings_, hz);
     for (Eigen::Index l = 0; l < speakers; ++l) {
         const Speaker& unit = speakers_[static_cast<std::size_t>(l)];
         const LoudspeakerSlice slice(*unit.emitter.directivity, hz, surroundings_.speed);
@@ -111,9 +112,9 @@ LoopFactors LoopModel::factors(double hz) const {
         for (Eigen::Index c = 0; c < n; ++c) {
             const int input = static_cast<int>(c), speaker = static_cast<int>(l);
             const ReceiverPattern& pattern = inputs_[static_cast<std::size_t>(c)].receiver.pattern;
-            f.h(c, l) = (howlmap::transfer(legs(input, speaker), hz, slice, pattern, surroundings_) +
-                         room_term(input, speaker, hz)) *
-                        turn;
+            f.h(c, l) =
+                (howlmap::transfer(legs(input, speaker), slice, pattern, around) + room_term(input, speaker, hz)) *
+                turn;
         }
     }
     for (Eigen::Index c = 0; c < n; ++c) {

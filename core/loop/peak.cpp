@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/loop/peak.h"
 
+#include <oneapi/tbb/parallel_for.h>
+
 #include <algorithm>
 #include <boost/math/tools/minima.hpp>
 #include <cstdint>
@@ -9,11 +11,12 @@ namespace howlmap {
 namespace {
 constexpr double kNearPeak = 0.89;  // -1 dB: what a sample may miss of a peak between grid points, with room to spare
 constexpr std::size_t kMostRefined = 16;
+constexpr int kBits = 20;  // of its place; its height is right to twice as many
 
 Peak refined(double low, double high, const std::function<double(double)>& function) {
     std::uintmax_t most = 60;
     const auto [hz, negative] =
-        boost::math::tools::brent_find_minima([&](double f) { return -function(f); }, low, high, 30, most);
+        boost::math::tools::brent_find_minima([&](double f) { return -function(f); }, low, high, kBits, most);
     return {hz, -negative};
 }
 }  // namespace
@@ -47,10 +50,11 @@ Peak largest_peak(const std::vector<double>& grid, const std::vector<double>& sa
     const std::size_t count = std::min(candidates.size(), kMostRefined);
     std::partial_sort(candidates.begin(), candidates.begin() + static_cast<std::ptrdiff_t>(count), candidates.end(),
                       [](const Candidate& a, const Candidate& b) { return a.estimate > b.estimate; });
-    for (std::size_t i = 0; i < count; ++i) {
-        const Peak peak = refined(candidates[i].low, candidates[i].high, function);
-        if (i == 0 || peak.value > best.value) best = peak;
-    }
+    std::vector<Peak> peaks(count);
+    tbb::parallel_for(std::size_t{0}, count,
+                      [&](std::size_t i) { peaks[i] = refined(candidates[i].low, candidates[i].high, function); });
+    for (std::size_t i = 0; i < count; ++i)
+        if (i == 0 || peaks[i].value > best.value) best = peaks[i];
     return best;
 }
 

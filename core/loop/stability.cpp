@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/loop/stability.h"
 
+#include <oneapi/tbb/parallel_for.h>
+
 #include <algorithm>
 
 #include "core/loop/blocks/block_sweep.h"
@@ -25,9 +27,12 @@ std::optional<double> worst_phase_margin(const LoopModel& model, const Sweep& sw
 
 std::vector<Ring> rings_of(const LoopModel& model, const std::vector<Crossing>& crossings) {
     std::vector<Ring> rings;
-    for (const Crossing& crossing : crossings) {
-        if (rings.size() >= kMostRings) break;
-        if (auto ring = ring_at(model, crossing)) rings.push_back(std::move(*ring));
+    for (std::size_t first = 0; first < crossings.size() && rings.size() < kMostRings; first += kMostRings) {
+        std::vector<std::optional<Ring>> found(std::min(kMostRings, crossings.size() - first));
+        tbb::parallel_for(std::size_t{0}, found.size(),
+                          [&](std::size_t i) { found[i] = ring_at(model, crossings[first + i]); });
+        for (auto& ring : found)
+            if (ring && rings.size() < kMostRings) rings.push_back(std::move(*ring));
     }
     if (rings.empty()) return rings;
     const double last = rings.front().margin_db + 12.0;
@@ -55,11 +60,11 @@ PairFigure figure_of(const LoopModel& model, const Pair& pair, const Peak& peak)
 }
 
 std::vector<PairFigure> pair_figures(const LoopModel& model, const std::vector<Pair>& pairs, const Sweep& swept) {
-    std::vector<PairFigure> figures;
-    for (std::size_t i = 0; i < pairs.size(); ++i)
-        figures.push_back(figure_of(model, pairs[i], largest_peak(swept.hz, swept.pair_gains[i], [&](double hz) {
-                                        return pair_gain(model, pairs[i], hz);
-                                    })));
+    std::vector<PairFigure> figures(pairs.size());
+    tbb::parallel_for(std::size_t{0}, pairs.size(), [&](std::size_t i) {
+        const auto gain = [&](double hz) { return pair_gain(model, pairs[i], hz); };
+        figures[i] = figure_of(model, pairs[i], largest_peak(swept.hz, swept.pair_gains[i], gain));
+    });
     std::stable_sort(figures.begin(), figures.end(),
                      [](const PairFigure& a, const PairFigure& b) { return a.loop_gain_db > b.loop_gain_db; });
     return figures;

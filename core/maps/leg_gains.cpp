@@ -7,16 +7,13 @@
 #include "core/units/level.h"
 
 namespace howlmap::maps {
-namespace {
-constexpr double kNepersADb = 0.11512925464970229;  // ln(10) / 20
-}  // namespace
 
 BinTables bin_tables(const Surroundings& surroundings) {
     BinTables tables;
     for (int bin = 0; bin < kBins; ++bin) {
         const auto reflections = surroundings.reflections(bin_hz(bin));
         for (std::size_t via = 0; via < kVias; ++via) tables.reflection[via].push_back(reflections[via]);
-        tables.air.push_back(surroundings.air.db_per_m(bin_hz(bin)) * kNepersADb);
+        tables.air.push_back(surroundings.air.db_per_m(bin_hz(bin)) * kNepersPerDb);
     }
     return tables;
 }
@@ -44,7 +41,7 @@ LegGains PairGains::plain(const Leg& leg) const {
         gains.above = above_.data();
         gains.across_weight = c * c;
         gains.above_weight = s * s;
-        gains.depth = coverage->floor_db * kNepersADb;
+        gains.depth = coverage->floor_db * kNepersPerDb;
         gains.decay = std::log1p(-6.0 / coverage->floor_db);
     }
     return gains;

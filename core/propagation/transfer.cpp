@@ -27,6 +27,12 @@ std::array<double, kVias> Surroundings::reflections(double hz) const {
     return factors;
 }
 
+SurroundingsSlice::SurroundingsSlice(const Surroundings& surroundings, double f)
+    : hz(f),
+      wave_number(2.0 * kPi * f / surroundings.speed),
+      air_np_per_m(surroundings.air.db_per_m(f) * kNepersPerDb),
+      reflections(surroundings.reflections(f)) {}
+
 Emitter emitter_of(const Loudspeaker& loudspeaker) {
     return {loudspeaker.position, frame_of(loudspeaker.aim), &loudspeaker.directivity};
 }
@@ -47,20 +53,15 @@ std::vector<Leg> legs_between(const Emitter& emitter, const Receiver& receiver, 
     return legs;
 }
 
-double leg_gain(const Leg& leg, double hz, double reflection, const LoudspeakerSlice& slice,
-                const ReceiverPattern& pattern, double air_db_per_m) {
-    return reflection * slice.gain(leg.out) * pattern.gain(leg.in_angle, hz) / leg.held_m *
-           db_to_ratio(-air_db_per_m * leg.held_m);
-}
-
-Complex transfer(const std::vector<Leg>& legs, double hz, const LoudspeakerSlice& slice, const ReceiverPattern& pattern,
-                 const Surroundings& surroundings) {
-    const auto reflections = surroundings.reflections(hz);
-    const double air = surroundings.air.db_per_m(hz), k = 2.0 * kPi * hz / surroundings.speed;
+Complex transfer(const std::vector<Leg>& legs, const LoudspeakerSlice& slice, const ReceiverPattern& pattern,
+                 const SurroundingsSlice& surroundings) {
     Complex sum = 0.0;
-    for (const Leg& leg : legs)
-        sum += std::polar(1.0, -k * leg.held_m) *
-               leg_gain(leg, hz, reflections[static_cast<std::size_t>(leg.via)], slice, pattern, air);
+    for (const Leg& leg : legs) {
+        const double gain = surroundings.reflections[static_cast<std::size_t>(leg.via)] * slice.gain(leg.out) *
+                            pattern.gain(leg.in_angle, surroundings.hz) / leg.held_m;
+        const double left = std::exp(-surroundings.air_np_per_m * leg.held_m);
+        sum += gain * left * std::polar(1.0, -surroundings.wave_number * leg.held_m);
+    }
     return sum;
 }
 

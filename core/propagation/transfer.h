@@ -23,6 +23,15 @@ struct Surroundings {
     std::array<double, kVias> reflections(double hz) const;
 };
 
+/// What they do at one frequency, for many paths.
+struct SurroundingsSlice {
+    /// hz above 0.
+    SurroundingsSlice(const Surroundings& surroundings, double hz);
+    double hz, wave_number;  ///< Hz, 1/m
+    double air_np_per_m;     ///< absorption, Np/m
+    std::array<double, kVias> reflections;
+};
+
 struct Emitter {
     Vec3 position;
     Frame frame;
@@ -51,13 +60,9 @@ Planes planes_between(const Stage& stage, Vec3 source, Vec3 receiver);
 /// All legs from a loudspeaker to a receiver, direct first.
 std::vector<Leg> legs_between(const Emitter& emitter, const Receiver& receiver, const Planes& planes);
 
-/// Real amplitude of one leg without its phase: R Dout Din / r and the air.
-double leg_gain(const Leg& leg, double hz, double reflection, const LoudspeakerSlice& slice,
-                const ReceiverPattern& pattern, double air_db_per_m);
-
-/// H at one frequency in Hz (above 0): sum over the legs of leg_gain exp(-jkr).
-/// Given: a slice of the loudspeaker's directivity at this frequency.
-Complex transfer(const std::vector<Leg>& legs, double hz, const LoudspeakerSlice& slice, const ReceiverPattern& pattern,
-                 const Surroundings& surroundings);
+/// H at one frequency: sum over the legs of R Dout Din / r, less what the air takes, times exp(-jkr).
+/// Given: slices of the loudspeaker's directivity and of the surroundings at this frequency.
+Complex transfer(const std::vector<Leg>& legs, const LoudspeakerSlice& slice, const ReceiverPattern& pattern,
+                 const SurroundingsSlice& surroundings);
 
 }  // namespace howlmap

@@ -5,6 +5,8 @@
 
 namespace howlmap {
 
+/// ln(10) / 20
+inline constexpr double kNepersPerDb = 0.11512925464970229;
 /// 20 log10 of an amplitude ratio. Valid for ratio > 0; 0 gives -inf.
 inline double ratio_to_db(double ratio) { return 20.0 * std::log10(ratio); }
 /// 10 log10 of an energy ratio. Valid for ratio > 0; 0 gives -inf.

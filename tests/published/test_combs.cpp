@@ -25,8 +25,8 @@ Complex pressure(const Bounce& bounce, double absorption, double hz) {
     const Surroundings around(Air{}, surfaces);
     const Emitter emitter{{0, 0, bounce.source_z}, frame_of({}), &omni};
     const Receiver receiver{{bounce.apart, 0, bounce.receiver_z}, frame_of({}), {}};
-    return transfer(legs_between(emitter, receiver, planes_of(surfaces)), hz, LoudspeakerSlice(omni, hz, around.speed),
-                    receiver.pattern, around);
+    return transfer(legs_between(emitter, receiver, planes_of(surfaces)), LoudspeakerSlice(omni, hz, around.speed),
+                    receiver.pattern, {around, hz});
 }
 }  // namespace
 

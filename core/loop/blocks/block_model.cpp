@@ -3,18 +3,23 @@
 
 namespace howlmap {
 namespace {
-/// Points a turn of the most delayed path against the common delay; most paths turn far less between two points.
-double steps_a_turn(Purpose purpose) { return purpose == Purpose::draws ? 8.0 : 16.0; }
+/// Points a turn of the most delayed path against the common delay; most paths turn far less between two points. 0: one
+/// block between two nodes, whatever turns in it.
+double steps_a_turn(Purpose purpose) {
+    if (purpose == Purpose::curve) return 0.0;
+    return purpose == Purpose::draws ? 8.0 : 16.0;
+}
 
 /// Knots of the room term, where there is one.
 std::optional<double> knot_spacing(const Show& show, Purpose purpose) {
-    if (purpose == Purpose::as_drawn || !show.stage.room) return std::nullopt;
+    if (purpose != Purpose::draws || !show.stage.room) return std::nullopt;
     return 2.2 / show.stage.room->rt60_s;
 }
 }  // namespace
 
 BlockModel::BlockModel(const Show& show, Purpose purpose)
-    : model_(show),
+    : purpose_(purpose),
+      model_(show),
       plan_(model_),
       timing_(timing_of(model_)),
       grid_(block_grid(model_, timing_, steps_a_turn(purpose), knot_spacing(show, purpose))),

@@ -9,8 +9,9 @@
 
 namespace howlmap {
 
-/// What a grid is for: the show as drawn, without the room term, or its draws.
-enum class Purpose { as_drawn, draws };
+/// What a grid is for: following the loci of the show as drawn, without the room term; its draws; or a curve over
+/// frequency as drawn, at least 85 points an octave however many paths there are.
+enum class Purpose { as_drawn, draws, curve };
 
 /// What all stances of a show share: its loops, a grid of blocks, and everything on it that a stance does not change.
 /// Refers to the show; its parts refer to each other.
@@ -20,6 +21,7 @@ class BlockModel {
     BlockModel(const BlockModel&) = delete;
     BlockModel& operator=(const BlockModel&) = delete;
 
+    Purpose purpose() const { return purpose_; }
     const LoopModel& model() const { return model_; }
     const StancePlan& plan() const { return plan_; }
     const BlockGrid& grid() const { return grid_; }
@@ -35,6 +37,7 @@ class BlockModel {
     double common_s() const { return timing_.common_s; }
 
   private:
+    Purpose purpose_;
     LoopModel model_;
     StancePlan plan_;
     LoopTiming timing_;

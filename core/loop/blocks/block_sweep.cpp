@@ -51,13 +51,14 @@ class Sweeper {
 
   private:
     /// Perron root of |B A S P|: the same as of |B P A S|, which is similar to it. Its upper bound is enough where that
-    /// is small.
+    /// is small and only the largest is asked for.
     double worst_phase(double bound, std::size_t i) {
-        if (bound < 0.7 * largest_) return bound;
+        const double least = blocks_.purpose() == Purpose::curve ? 0.0 : 0.7 * largest_;
+        if (bound < least) return bound;
         for (Eigen::Index c = 0; c < at_point_.rows(); ++c)
             for (Eigen::Index from = 0; from < at_point_.cols(); ++from)
                 at_point_(c, from) = sizes_[static_cast<std::size_t>(c * at_point_.cols() + from)].v[i];
-        const double root = perron_root(at_point_, 1e-5, 0.7 * largest_);
+        const double root = perron_root(at_point_, 1e-5, least);
         largest_ = std::max(largest_, root);
         return root;
     }

@@ -10,7 +10,6 @@
 namespace howlmap {
 namespace {
 constexpr std::size_t kPad = 8;  // widest vector of doubles
-constexpr double kNepersADb = 0.11512925464970229;
 }  // namespace
 
 NodeTables::NodeTables(const LoopModel& model, std::vector<double> nodes)
@@ -56,7 +55,7 @@ void NodeTables::add_coverage(const Coverage& coverage, std::size_t speaker) {
 NodeTables::CoverageRows NodeTables::coverage(std::size_t speaker) const {
     const auto* coverage = std::get_if<Coverage>(model_->speakers()[speaker].emitter.directivity);
     if (!coverage) return {nullptr, nullptr, 0.0, 0.0};
-    return {across_[speaker].data(), above_[speaker].data(), coverage->floor_db * kNepersADb,
+    return {across_[speaker].data(), above_[speaker].data(), coverage->floor_db * kNepersPerDb,
             std::log1p(-6.0 / coverage->floor_db)};
 }
 

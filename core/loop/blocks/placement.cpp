@@ -23,7 +23,7 @@ void Placement::set(const Stance& stance) {
     speed_ = speed_of_sound(stance.air.temperature_c);
     const AirAbsorption air(stance.air);
     for (std::size_t i = 0; i < tables_->nodes().size(); ++i)
-        air_[i] = air.db_per_m(tables_->nodes()[i]) * 0.11512925464970229;
+        air_[i] = air.db_per_m(tables_->nodes()[i]) * kNepersPerDb;
     rows_.clear();
     for (std::size_t c = 0; c < stance.inputs.size(); ++c)
         for (std::size_t l = 0; l < stance.speakers.size(); ++l) add_pair(c, l, stance);

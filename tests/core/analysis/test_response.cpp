@@ -66,9 +66,9 @@ class TestResponse : public QObject {
         options.tolerance = false;
         const auto result = analyse(show, options);
         QVERIFY(!result->rings.empty());
-        ResponseGrid grid;
-        for (const Ring& ring : result->rings) grid.also_at.push_back(ring.hz);
-        const auto all = loop_response(show, {}, grid);
+        std::vector<double> rings;
+        for (const Ring& ring : result->rings) rings.push_back(ring.hz);
+        const auto all = loop_response(show, {}, rings);
         for (const Ring& ring : result->rings) {
             const double gain = at(all->hz, all->gain_db, ring.hz);
             QVERIFY2(std::abs(gain + ring.margin_db) < 0.01, qPrintable(QString::number(gain + ring.margin_db)));
@@ -81,11 +81,21 @@ class TestResponse : public QObject {
         show.tolerance.position_m = show.tolerance.aim_deg = show.tolerance.send_db = show.tolerance.temperature_c =
             show.tolerance.phase_deg = 0.0;
         const auto band = response_band(show, {}, 8, 12);
-        const auto drawn = loop_response(show, {}, {12, {}});
-        QCOMPARE(band->hz, drawn->hz);
+        const auto drawn = loop_response(show, {}, band->hz);
         for (std::size_t i = 0; i < band->hz.size(); ++i) {
-            QVERIFY(std::abs(band->p05_db[i] - drawn->gain_db[i]) < 1e-9);
-            QVERIFY(std::abs(band->p95_db[i] - drawn->gain_db[i]) < 1e-9);
+            const double gain = at(drawn->hz, drawn->gain_db, band->hz[i]);
+            QVERIFY(std::abs(band->p05_db[i] - gain) < 1e-9);
+            QVERIFY(std::abs(band->p95_db[i] - gain) < 1e-9);
+        }
+    }
+    void betweenThePointsAskedForItIsTheSameCurve() {
+        const auto curve = loop_response(two_loops());
+        const auto exact = loop_response(two_loops(), {}, curve->hz);
+        QCOMPARE(curve->hz, exact->hz);
+        for (std::size_t i = 0; i < curve->hz.size(); ++i) {
+            QVERIFY(std::abs(curve->gain_db[i] - exact->gain_db[i]) < 0.05);
+            QVERIFY(std::abs(curve->worst_phase_db[i] - exact->worst_phase_db[i]) < 0.05);
+            QVERIFY(i == 0 || curve->hz[i] < curve->hz[i - 1] * std::exp2(1.0 / 85.0) * (1.0 + 1e-9));
         }
     }
     void bandHoldsTheSendTolerance() {
@@ -112,9 +122,13 @@ class TestResponse : public QObject {
         QVERIFY(!response_band(two_loops(), {}, 4, 6, {stop.get_token(), {}}));
     }
     void frequenciesRiseAndHoldWhatWasAsked() {
-        const auto hz = response_frequencies({12, {440.0, 10.0, 440.0, 30000.0}});
+        const auto hz = response_frequencies(12);
         QVERIFY(std::is_sorted(hz.begin(), hz.end()));
-        QCOMPARE(std::count(hz.begin(), hz.end(), 440.0), 1);
+        const auto curve = loop_response(two_loops(), {}, {440.0, 10.0, 440.0, 30000.0});
+        QVERIFY(std::is_sorted(curve->hz.begin(), curve->hz.end()));
+        QCOMPARE(std::count(curve->hz.begin(), curve->hz.end(), 440.0), 1);
+        QCOMPARE(curve->hz.front(), 20.0);
+        QCOMPARE(curve->hz.back(), 20000.0);
         QCOMPARE(hz.front(), 20.0);
         QCOMPARE(hz.back(), 20000.0);
     }

@@ -40,7 +40,7 @@ Show peaky_stage() {
 }
 
 double peak(const Show& show, double hz, bool near) {
-    const auto response = loop_response(show, {}, {48, {hz}});
+    const auto response = loop_response(show, {}, {hz});
     double most = -300.0;
     for (std::size_t i = 0; i < response->hz.size(); ++i)
         if ((std::abs(std::log2(response->hz[i] / hz)) <= 1.0 / 6.0) == near)
@@ -49,7 +49,7 @@ double peak(const Show& show, double hz, bool near) {
 }
 
 double strongest_hz(const Show& show) {
-    const auto response = loop_response(show, {}, {48, {}});
+    const auto response = loop_response(show);
     const auto at = std::max_element(response->gain_db.begin(), response->gain_db.end());
     return response->hz[static_cast<std::size_t>(at - response->gain_db.begin())];
 }

@@ -76,9 +76,8 @@ struct Swept {
             drive(hz, drives_here.size(), drives_here.data());
             Complex sum = 0.0;
             for (std::size_t l = 0; l < drives_here.size(); ++l)
-                sum += drives_here[l] * transfer(legs[l], hz,
-                                                 LoudspeakerSlice(show.loudspeakers[l].directivity, hz, speed),
-                                                 receiver.pattern, around);
+                sum += drives_here[l] * transfer(legs[l], LoudspeakerSlice(show.loudspeakers[l].directivity, hz, speed),
+                                                 receiver.pattern, {around, hz});
             most = std::max(most, std::norm(sum));
         }
         return -10.0 * std::log10(most);

@@ -93,8 +93,8 @@ class Paths : public QObject {
         const Emitter emitter = emitter_of(show.loudspeakers[0]);
         const auto legs = legs_between(emitter, receiver, Planes{});
         const Surroundings around(show.air, show.stage.surfaces);
-        const Complex h = transfer(legs, 1000.0, LoudspeakerSlice(*emitter.directivity, 1000.0, around.speed),
-                                   receiver.pattern, around);
+        const Complex h = transfer(legs, LoudspeakerSlice(*emitter.directivity, 1000.0, around.speed), receiver.pattern,
+                                   {around, 1000.0});
         QVERIFY(std::abs(std::abs(h) - 20.0) < 0.01);
         QVERIFY(std::abs(std::arg(h) + 2.0 * kPi * 1000.0 * 0.05 / 343.2) < 1e-9);
     }
