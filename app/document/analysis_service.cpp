@@ -41,9 +41,11 @@ void AnalysisService::restart() {
 }
 
 void AnalysisService::start_drawn() {
-    drawn_.run(analysis(document_.show(), false, [this, revision = document_.revision()](AnalysisResult result) {
+    auto work = analysis(document_.show(), false, [this, revision = document_.revision()](AnalysisResult result) {
         accept_drawn(revision, std::move(result));
-    }));
+    });
+    // While the hand moves, the map under it has the other cores.
+    drawn_.run(document_.in_gesture() ? Worker::on_one_core(std::move(work)) : std::move(work));
 }
 
 void AnalysisService::start_counted() {

@@ -43,7 +43,8 @@ class AnalysisService : public QObject {
     Pace pace_;
     std::shared_ptr<const AnalysisResult> result_;
     quint64 drawn_revision_ = 0, counted_revision_ = 0;
-    Worker drawn_, counted_;  // last, so that they have stopped before anything else goes
+    Worker drawn_{Worker::Manners::behind},
+        counted_{Worker::Manners::behind};  // last, so that they have stopped before anything else goes
 };
 
 }  // namespace howlmap::app

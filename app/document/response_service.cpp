@@ -26,9 +26,12 @@ std::optional<double> highest_near(const ResponseBand& band, double hz) {
 }  // namespace
 
 ResponseService::ResponseService(Document& document, AnalysisService& analysis, Spotlight& spotlight, QObject* parent)
-    : QObject(parent), document_(document), analysis_(analysis), spotlight_(spotlight), pace_(document, [this] {
-          Q_EMIT curves_changed();
-      }) {
+    : QObject(parent),
+      document_(document),
+      analysis_(analysis),
+      spotlight_(spotlight),
+      pace_(document, [this] { Q_EMIT curves_changed(); }),
+      starts_(document, [this] { start_curves(); }) {
     settle_.setSingleShot(true);
     settle_.setInterval(kResponseSettleMs);
     connect(&settle_, &QTimer::timeout, this, &ResponseService::start_band);
@@ -55,7 +58,7 @@ void ResponseService::set_open(const OpenLoops& open) {
 void ResponseService::restart() {
     band_worker_.cancel();
     settle_.start();
-    start_curves();
+    starts_.ask();
 }
 
 std::vector<double> ResponseService::rings() const {
@@ -66,16 +69,17 @@ std::vector<double> ResponseService::rings() const {
 }
 
 void ResponseService::start_curves() {
-    curves_worker_.run(
-        [this, show = document_.show(), open = open_, rings = rings()](const Job& job) -> Worker::Deliver {
-            auto response = loop_response(show, open, rings, job);
-            if (!response) return {};
-            return [this, open, result = std::make_shared<const LoopResponse>(std::move(*response))] {
-                if (!(open == open_)) return;
-                curves_ = result;
-                pace_.ask();
-            };
-        });
+    Worker::Work work = [this, show = document_.show(), open = open_,
+                         rings = rings()](const Job& job) -> Worker::Deliver {
+        auto response = loop_response(show, open, rings, job);
+        if (!response) return {};
+        return [this, open, result = std::make_shared<const LoopResponse>(std::move(*response))] {
+            if (!(open == open_)) return;
+            curves_ = result;
+            pace_.ask();
+        };
+    };
+    curves_worker_.run(document_.in_gesture() ? Worker::on_one_core(std::move(work)) : std::move(work));
 }
 
 void ResponseService::start_band() {

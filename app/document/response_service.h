@@ -48,10 +48,10 @@ class ResponseService : public QObject {
     Spotlight& spotlight_;
     OpenLoops open_;
     QTimer settle_;
-    Pace pace_;
+    Pace pace_, starts_;
     std::shared_ptr<const LoopResponse> curves_, preview_;
     std::shared_ptr<const ResponseBand> band_, all_band_;
-    Worker curves_worker_, band_worker_, preview_worker_;
+    Worker curves_worker_{Worker::Manners::behind}, band_worker_{Worker::Manners::behind}, preview_worker_;
 };
 
 }  // namespace howlmap::app

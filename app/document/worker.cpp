@@ -6,6 +6,9 @@
 #include <unistd.h>
 #endif
 
+#include <oneapi/tbb/parallel_for.h>
+#include <oneapi/tbb/task_arena.h>
+
 #include <QPointer>
 #include <exception>
 #include <utility>
@@ -14,7 +17,7 @@
 
 namespace howlmap::app {
 namespace {
-constexpr int kStepsBack = 5;  ///< of 19
+constexpr int kStepsBack = 5, kFurtherBack = 15;  ///< of 19
 
 struct BrokenWorkListener {
     QPointer<QObject> object;
@@ -27,13 +30,22 @@ void tell_broken_work(const QString& reason) {
     if (broken_work_listener.object) broken_work_listener.tell(reason);
 }
 
-/// What computes lets the window go first where they share a core. (Linux keeps a priority for each thread; those that
-/// a computation starts inherit it.)
-void step_back() {
+void set_steps_back([[maybe_unused]] int steps) {
 #ifdef Q_OS_LINUX
     static const int of_program = ::getpriority(PRIO_PROCESS, static_cast<id_t>(::getpid()));
-    ::setpriority(PRIO_PROCESS, 0, of_program + kStepsBack);
+    ::setpriority(PRIO_PROCESS, 0, of_program + steps);
 #endif
+}
+
+/// What computes lets the window go first where they share a core. Linux keeps a priority for each thread. Those that
+/// share in a computation inherit it from the first that needs them and cannot go back, so that they are made early.
+void step_back(Worker::Manners manners) {
+    set_steps_back(kStepsBack);
+    static const bool helpers_are_there = [] {
+        tbb::parallel_for(0, 64 * tbb::this_task_arena::max_concurrency(), [](int) {});
+        return true;
+    }();
+    if (helpers_are_there && manners == Worker::Manners::behind) set_steps_back(kFurtherBack);
 }
 }  // namespace
 
@@ -41,11 +53,18 @@ void on_broken_work(QObject* listener, std::function<void(const QString&)> tell)
     broken_work_listener = {listener, std::move(tell)};
 }
 
-Worker::Worker(QObject* parent) : QObject(parent) { pool_.setMaxThreadCount(1); }
+Worker::Worker(Manners manners, QObject* parent) : QObject(parent), manners_(manners) { pool_.setMaxThreadCount(1); }
 
 Worker::~Worker() {
     cancel();
     pool_.waitForDone();
+}
+
+Worker::Work Worker::on_one_core(Work work) {
+    return [work = std::move(work)](const Job& job) {
+        tbb::task_arena one(1);
+        return one.execute([&] { return work(job); });
+    };
 }
 
 void Worker::run(Work work) {
@@ -79,8 +98,8 @@ void Worker::start(Work work) {
             },
             Qt::QueuedConnection);
     };
-    pool_.start([this, number, job = std::move(job), work = std::move(work)] {
-        step_back();
+    pool_.start([this, number, manners = manners_, job = std::move(job), work = std::move(work)] {
+        step_back(manners);
         Deliver deliver;
         QString broken;  // work that breaks its own rules gives no result; the show that is open outlives it
         try {

@@ -19,9 +19,15 @@ class Worker : public QObject {
     /// Runs in another thread on a snapshot of its own. Returns how to deliver the result; nothing if it was cancelled.
     using Work = std::function<Deliver(const Job&)>;
 
-    explicit Worker(QObject* parent = nullptr);
+    /// How far it lets others go first where they share a core: `ahead` shows what is under the hand.
+    enum class Manners { ahead, behind };
+    explicit Worker(QObject* parent = nullptr) : Worker(Manners::ahead, parent) {}
+    explicit Worker(Manners manners, QObject* parent = nullptr);
     /// Cancels and waits: nothing that the work refers to is used afterwards.
     ~Worker() override;
+
+    /// The same work without the help of other cores.
+    static Work on_one_core(Work work);
 
     /// Starts the work, or lets it wait for the piece that runs and replaces the one that waited.
     void run(Work work);
@@ -42,6 +48,7 @@ class Worker : public QObject {
     void start(Work work);
     void finish(quint64 number, const Deliver& deliver);
 
+    Manners manners_;
     QThreadPool pool_;
     std::optional<Work> waiting_;
     std::stop_source stop_;

@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "app/export/contours.h"
@@ -15,7 +16,7 @@ namespace howlmap::app {
 namespace {
 constexpr int kMostPixels = 1'600'000;   ///< of the picture
 constexpr double kPixelMetres = 0.0125;  ///< of a pixel at least
-constexpr int kFinest = 8;               ///< pixels a cell at most
+constexpr int kFinest = 4;               ///< pixels a cell at most
 constexpr double kHatchMetres = 0.11;    ///< between the lines of the hatch below 0 dB
 constexpr double kHatchPart = 0.22;      ///< of a period that a line takes
 constexpr double kLevelStep = 3.0;       ///< dB between contours of levels
@@ -50,38 +51,40 @@ float smooth_value(const MapGrid& grid, double column, double row) {
     return grid.value[grid.index(u < 0.5F ? c : c1, v < 0.5F ? r : r1)];
 }
 
-QRgb premultiplied(QRgb colour) { return qPremultiply(colour); }
-
-/// Colours of one kind of map.
+/// Colours of one kind of map, from a table: a picture has a hundred thousand points and more.
 class Tint {
   public:
     Tint(const MapGrid& grid, const MapLook& look, Range range)
-        : risk_(shows_risk(grid.kind)),
-          scale_(look.target_db, look.ink.dark),
-          ink_(look.ink.ink),
-          hatch_(look.ink.paper),
-          range_(range) {}
+        : risk_(shows_risk(grid.kind)), hatch_(look.ink.paper.rgb()) {
+        const RiskScale scale(look.target_db, look.ink.dark);
+        const QColor ink = look.ink.ink;
+        if (risk_) range = {0.0, 2.0 * scale.target_db()};
+        if (!(range.high > range.low)) range.low = range.high - 1.0;  // the same everywhere: the full tint
+        low_ = static_cast<float>(range.low);
+        steps_a_db_ = kLast / static_cast<float>(std::max(1e-6, range.high - range.low));
+        for (std::size_t i = 0; i < colours_.size(); ++i) {
+            const double part = static_cast<double>(i) / static_cast<double>(kLast);
+            colours_[i] = qPremultiply(
+                risk_ ? scale.colour(part * range.high)
+                      : qRgba(ink.red(), ink.green(), ink.blue(), static_cast<int>(std::lround(150.0 * part))));
+        }
+    }
 
+    /// The place in metres is for the hatch below 0 dB.
     QRgb at(float value, double x, double y) const {
-        if (!risk_) {
-            const double part = range_.high > range_.low
-                                    ? std::clamp((value - range_.low) / (range_.high - range_.low), 0.0, 1.0)
-                                    : 1.0;
-            return premultiplied(
-                qRgba(ink_.red(), ink_.green(), ink_.blue(), static_cast<int>(std::lround(150.0 * part))));
-        }
-        if (value < 0.0F) {
+        if (risk_ && value < 0.0F) {
             const double phase = (x + y) / kHatchMetres;
-            if (phase - std::floor(phase) < kHatchPart) return premultiplied(hatch_.rgb() | 0xff000000U);
+            if (phase - std::floor(phase) < kHatchPart) return hatch_;
         }
-        return premultiplied(scale_.colour(value));
+        return colours_[static_cast<std::size_t>(std::clamp((value - low_) * steps_a_db_ + 0.5F, 0.0F, kLast))];
     }
 
   private:
+    static constexpr float kLast = 511.0F;
     bool risk_;
-    RiskScale scale_;
-    QColor ink_, hatch_;
-    Range range_;
+    QRgb hatch_;
+    float low_, steps_a_db_;
+    std::array<QRgb, 512> colours_{};
 };
 
 int pixels_per_cell(const MapGrid& grid) {
