@@ -7,6 +7,7 @@
 #include <map>
 #include <numeric>
 #include <optional>
+#include <span>
 
 namespace howlmap {
 namespace {
@@ -15,6 +16,7 @@ namespace {
 constexpr double kBoundSlack = 1.25;
 /// How far interpolation may be wrong about the size of a crossing.
 constexpr double kSizeSlack = 1.1;
+constexpr std::size_t kPortion = 32;  // brackets refined before it is asked whether they are enough
 
 class Search {
   public:
@@ -35,21 +37,30 @@ class Search {
             if (bounds_[i] < best || job_.cancelled()) break;
             for (const Bracket& bracket : loci_.follow(point(i), point(i + 1), best / kSizeSlack)) {
                 if (bracket.size * kSizeSlack < best) continue;
-                refine_all({bracket});
+                refine_all({&bracket, 1});
                 best = std::max(best, known(bracket).lambda.real());
             }
         }
         return best;
     }
 
-    /// All crossings of at least a size, largest first.
-    std::vector<Crossing> from(double least) {
+    /// Crossings of at least a size, largest first: all, or more than are `enough` and then no smaller ones.
+    std::vector<Crossing> from(double least, std::size_t enough) {
         const std::vector<Bracket> brackets = brackets_from(least);
-        refine_all(brackets);
-        if (job_.cancelled()) return {};
         std::vector<Crossing> found;
-        for (const Bracket& bracket : brackets)
-            if (known(bracket).lambda.real() >= least) found.push_back(known(bracket));
+        for (std::size_t first = 0; first < brackets.size() && !job_.cancelled(); first += kPortion) {
+            const std::size_t last = std::min(first + kPortion, brackets.size());
+            refine_all(std::span(brackets).subspan(first, last - first));
+            for (std::size_t i = first; i < last; ++i) found.push_back(known(brackets[i]));
+            // Those not refined yet may come up to here.
+            const double sure = last < brackets.size() ? std::max(least, brackets[last].size * kSizeSlack) : least;
+            const auto is_sure = [&](const Crossing& c) { return c.lambda.real() >= sure; };
+            if (last < brackets.size() && static_cast<std::size_t>(std::ranges::count_if(found, is_sure)) <= enough)
+                continue;
+            std::erase_if(found, [&](const Crossing& c) { return !is_sure(c); });
+            break;
+        }
+        if (job_.cancelled()) return {};
         std::sort(found.begin(), found.end(),
                   [](const Crossing& a, const Crossing& b) { return a.lambda.real() > b.lambda.real(); });
         return found;
@@ -78,7 +89,7 @@ class Search {
     }
 
     /// Those that are not known yet. On all cores.
-    void refine_all(const std::vector<Bracket>& brackets) {
+    void refine_all(std::span<const Bracket> brackets) {
         std::vector<std::pair<const Bracket*, Crossing*>> work;
         for (const Bracket& bracket : brackets)
             if (const auto [at, is_new] = known_.try_emplace(key(bracket)); is_new)
@@ -112,7 +123,7 @@ std::vector<Crossing> find_crossings(const Loci& loci, const SampledLoci& sample
     std::vector<Crossing> found;
     // Far down there are many crossings that nobody asks for: a narrow range first.
     for (double part = std::min(range, 1.2); !job.cancelled(); part = std::min(range, part * part)) {
-        found = search.from(std::max(kLeastLoop, best / part * (1.0 - 1e-9)));
+        found = search.from(std::max(kLeastLoop, best / part * (1.0 - 1e-9)), enough);
         if (part >= range || found.size() > enough) break;
     }
     return job.cancelled() ? std::vector<Crossing>{} : found;

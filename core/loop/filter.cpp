@@ -54,12 +54,14 @@ Section peaking(double hz, double q, double gain_db) {
 
 Section graphic_band(int band, double gain_db) { return peaking(third_octave_centre(band), kGraphicBandQ, gain_db); }
 
+double Filter::size_without_sections(double hz) const {
+    if (table_hz.empty()) return gain;
+    const Between place = between_log(table_hz, hz);
+    return gain * db_to_ratio(table_db[place.low] * (1.0 - place.t) + table_db[place.high] * place.t);
+}
+
 Complex Filter::at(double hz) const {
-    double size = gain;
-    if (!table_hz.empty()) {
-        const Between place = between_log(table_hz, hz);
-        size *= db_to_ratio(table_db[place.low] * (1.0 - place.t) + table_db[place.high] * place.t);
-    }
+    const double size = size_without_sections(hz);
     Complex value = delay_s == 0.0 ? Complex(size, 0.0) : std::polar(1.0, -2.0 * kPi * hz * delay_s) * size;
     for (const Section& section : sections) value = times(value, section.at(hz));
     return value;

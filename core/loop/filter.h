@@ -43,6 +43,8 @@ struct Filter {
     std::vector<double> table_hz, table_db;  ///< dB over log f, held at the ends; empty: 0 dB
 
     Complex at(double hz) const;
+    /// Gain and table: what is left of `at` without sections and delay.
+    double size_without_sections(double hz) const;
     double magnitude(double hz) const { return std::abs(at(hz)); }
     /// Phase of the sections in turns, each section's own, not wrapped; without delay and polarity.
     double section_turns(double hz) const;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/loop/locus_step.h"
 
+#include <numeric>
+
 #include "core/geometry/pose.h"
 
 namespace howlmap {
@@ -17,25 +19,54 @@ Turning turning(const LocusStep& step, const StepSpan& span) {
             step.turn() - 2.0 * kPi * (span.high_hz - span.low_hz) * span.common_s};
 }
 
-std::vector<LocusStep> paired(const std::vector<Complex>& low, const std::vector<Complex>& high) {
-    struct Candidate {
-        double distance;
-        std::size_t from, to;
-    };
-    const std::size_t n = low.size();
-    std::vector<Candidate> candidates;
-    candidates.reserve(n * n);
-    for (std::size_t i = 0; i < n; ++i)
-        for (std::size_t j = 0; j < n; ++j) candidates.push_back({std::norm(low[i] - high[j]), i, j});
-    std::sort(candidates.begin(), candidates.end(),
-              [](const Candidate& a, const Candidate& b) { return a.distance < b.distance; });
-    std::vector<LocusStep> steps(n);
-    std::vector<bool> from_taken(n), to_taken(n);
-    for (const Candidate& c : candidates) {
-        if (from_taken[c.from] || to_taken[c.to]) continue;
-        from_taken[c.from] = to_taken[c.to] = true;
-        steps[c.from] = {low[c.from], high[c.to]};
+namespace {
+/// Distances between the eigenvalues of two frequencies, of which some have been paired already.
+class Pairing {
+  public:
+    Pairing(const std::vector<Complex>& low, const std::vector<Complex>& high)
+        : n_(low.size()), distance_(n_ * n_), from_left_(n_), to_left_(n_) {
+        for (std::size_t i = 0; i < n_; ++i)
+            for (std::size_t j = 0; j < n_; ++j) distance_[i * n_ + j] = std::norm(low[i] - high[j]);
+        std::iota(from_left_.begin(), from_left_.end(), std::size_t{0});
+        to_left_ = from_left_;
     }
+    /// Those left that are each other's nearest, calling found(from, to). No pair with one of them is nearer, so that
+    /// the order in which they are taken makes no difference; the nearest of all is always among them.
+    template <class Found>
+    void take_mutual(Found found) {
+        for (std::size_t i = 0; i < from_left_.size();) {
+            const std::size_t from = from_left_[i];
+            const std::size_t to = nearest(to_left_, [&](std::size_t j) { return distance_[from * n_ + j]; });
+            if (nearest(from_left_, [&](std::size_t k) { return distance_[k * n_ + to]; }) != from) {
+                ++i;
+                continue;
+            }
+            found(from, to);
+            from_left_.erase(from_left_.begin() + static_cast<std::ptrdiff_t>(i));
+            std::erase(to_left_, to);
+        }
+    }
+    bool done() const { return from_left_.empty(); }
+
+  private:
+    template <class Distance>
+    static std::size_t nearest(const std::vector<std::size_t>& left, Distance distance) {
+        std::size_t best = left.front();
+        for (const std::size_t one : left)
+            if (distance(one) < distance(best)) best = one;
+        return best;
+    }
+
+    std::size_t n_;
+    std::vector<double> distance_;
+    std::vector<std::size_t> from_left_, to_left_;
+};
+}  // namespace
+
+std::vector<LocusStep> paired(const std::vector<Complex>& low, const std::vector<Complex>& high) {
+    std::vector<LocusStep> steps(low.size());
+    for (Pairing pairing(low, high); !pairing.done();)
+        pairing.take_mutual([&](std::size_t from, std::size_t to) { steps[from] = {low[from], high[to]}; });
     return steps;
 }
 

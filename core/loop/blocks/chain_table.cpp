@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/loop/blocks/chain_table.h"
 
+#include "core/loop/blocks/filter_kernel.h"
+
 #include <cmath>
 
 namespace howlmap {
@@ -30,19 +32,30 @@ std::vector<QuickLanes> quick(const std::vector<Lanes>& values) {
 }
 }  // namespace
 
+namespace {
+Lanes product(const Lanes& a, const Lanes& b) {
+    Lanes product;
+    for (std::size_t i = 0; i < kBlockPoints; ++i) product.set(i, times(a.at(i), b.at(i)));
+    return product;
+}
+}  // namespace
+
 ChainValues chain_values(const LoopModel& model, const Wiring& wiring, double common_s, const Block& block) {
-    ChainValues values{std::vector<Lanes>(wiring.inputs), std::vector<Lanes>(wiring.slots.size()), {}, {}};
-    std::vector<Complex> buses(wiring.buses), speakers(wiring.speakers);
-    for (std::size_t i = 0; i < kBlockPoints; ++i) {
-        const double hz = block.hz(i);
-        for (std::size_t c = 0; c < wiring.inputs; ++c)
-            values.hears[c].set(i, times(model.inputs()[c].response.at(hz), model.inputs()[c].chain.at(hz)));
-        const Complex late = std::polar(1.0, -2.0 * kPi * std::fmod(hz * (model.latency_s() - common_s), 1.0));
-        for (std::size_t m = 0; m < wiring.buses; ++m) buses[m] = times(model.buses()[m].chain.at(hz), late);
-        for (std::size_t l = 0; l < wiring.speakers; ++l) speakers[l] = model.speakers()[l].response.at(hz);
-        for (std::size_t slot = 0; slot < wiring.slots.size(); ++slot)
-            values.speaks[slot].set(i, times(buses[wiring.slots[slot].bus], speakers[wiring.slots[slot].speaker]));
+    const auto in_block = [&](const auto& response) {
+        return response_in_block(response, block.low_hz, block.step_hz);
+    };
+    ChainValues values;
+    for (const LoopModel::In& in : model.inputs())
+        values.hears.push_back(product(in_block(in.response), in_block(in.chain)));
+    std::vector<Lanes> buses, speakers;
+    for (const LoopModel::Bus& bus : model.buses()) {
+        Filter late = bus.chain;
+        late.delay_s += model.latency_s() - common_s;
+        buses.push_back(in_block(late));
     }
+    for (const LoopModel::Speaker& speaker : model.speakers()) speakers.push_back(in_block(speaker.response));
+    for (const Wiring::Slot& slot : wiring.slots)
+        values.speaks.push_back(product(buses[slot.bus], speakers[slot.speaker]));
     values.quick_hears = quick(values.hears);
     values.quick_speaks = quick(values.speaks);
     return values;

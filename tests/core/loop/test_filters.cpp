@@ -2,6 +2,7 @@
 // Butterworth: magnitude 1 / sqrt(1 + u^2n) (S. Butterworth 1930). Peaking: R. Bristow-Johnson, Audio EQ Cookbook.
 #include <cmath>
 
+#include "core/loop/blocks/filter_kernel.h"
 #include "core/loop/chain.h"
 #include "core/units/bands.h"
 #include "core/units/level.h"
@@ -55,6 +56,35 @@ class Filters : public QObject {
             pickup.cover_db = 6.0;
             QVERIFY(std::abs(body_bank(pickup).at(300.0) - Complex(db_to_ratio(-6.0) + 1e-3)) < 1e-9);
         }
+    }
+    void side_by_side_they_are_the_same() {
+        Mix mix;
+        mix.high_pass = HighPass{80.0, 3, {}};
+        for (int band = 0; band < 31; band += 3) mix.graphic_eq[band] = band - 15.0;
+        mix.notches = {{1200.0, 100.0, -40.0, {}}, {317.0, 1e-160, 3.0, {}}};
+        mix.polarity = Polarity::inverted;
+        mix.delay_ms = 120.0;
+        Loudspeaker unit;
+        unit.response.low_hz = 60.0, unit.response.low_order = 7;
+        unit.response.high_hz = 15000.0, unit.response.high_order = 4;
+        unit.response.table = {{100.0, 2.0, {}}, {1000.0, -3.0, {}}, {9000.0, 5.0, {}}};
+        Input body;
+        body.transducer = Pickup{};
+        std::get<Pickup>(body.transducer).modes = {{280.0, 15.0, 0.0, true, {}, {}},
+                                                   {1100.0, 40.0, -6.0, false, {}, {}}};
+        const auto same = [](const auto& response, const auto& exact) {
+            for (const double low : {20.0, 279.0, 1195.0, 19000.0}) {
+                const Lanes block = response_in_block(response, low, 1.3);
+                for (std::size_t i = 0; i < kBlockPoints; ++i)
+                    if (std::abs(block.at(i) - exact(low + 1.3 * static_cast<double>(i))) > 1e-7) return false;
+            }
+            return true;
+        };
+        const Filter chain = mix_chain(mix), speaker = loudspeaker_response(unit);
+        const InputResponse bridge(body);
+        QVERIFY(same(chain, [&](double hz) { return chain.at(hz); }));
+        QVERIFY(same(speaker, [&](double hz) { return speaker.at(hz); }));
+        QVERIFY(same(bridge, [&](double hz) { return bridge.at(hz); }));
     }
     void a_mix_is_the_product_of_its_parts() {
         Mix mix;
