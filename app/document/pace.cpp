@@ -4,12 +4,9 @@
 #include <utility>
 
 namespace howlmap::app {
-namespace {
-constexpr int kBetweenMs = 40;
-}
 
-Pace::Pace(Document& document, std::function<void()> tell, QObject* parent)
-    : QObject(parent), document_(document), tell_(std::move(tell)) {
+Pace::Pace(Document& document, std::function<void()> tell, int between_ms, QObject* parent)
+    : QObject(parent), document_(document), tell_(std::move(tell)), between_ms_(between_ms) {
     later_.setSingleShot(true);
     connect(&later_, &QTimer::timeout, this, &Pace::now);
     connect(&document_, &Document::gesture_ended, this, [this] {
@@ -19,9 +16,9 @@ Pace::Pace(Document& document, std::function<void()> tell, QObject* parent)
 
 void Pace::ask() {
     if (later_.isActive()) return;
-    const qint64 since = last_.isValid() ? last_.elapsed() : kBetweenMs;
-    if (!document_.in_gesture() || since >= kBetweenMs) return now();
-    later_.start(static_cast<int>(kBetweenMs - since));
+    const qint64 since = last_.isValid() ? last_.elapsed() : between_ms_;
+    if (!document_.in_gesture() || since >= between_ms_) return now();
+    later_.start(static_cast<int>(between_ms_ - since));
 }
 
 void Pace::now() {

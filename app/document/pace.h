@@ -14,8 +14,9 @@ namespace howlmap::app {
 class Pace : public QObject {
     Q_OBJECT
   public:
-    /// Calls `tell`: at once while nothing is dragged, at most 25 times a second while something is.
-    Pace(Document& document, std::function<void()> tell, QObject* parent = nullptr);
+    static constexpr int kFollowingMs = 40;
+    /// Calls `tell`: at once while nothing is dragged, at most once in `between_ms` while something is.
+    Pace(Document& document, std::function<void()> tell, int between_ms = kFollowingMs, QObject* parent = nullptr);
     void ask();
 
   private:
@@ -23,6 +24,7 @@ class Pace : public QObject {
 
     Document& document_;
     std::function<void()> tell_;
+    int between_ms_;
     QElapsedTimer last_;
     QTimer later_;
 };

@@ -9,6 +9,7 @@ namespace howlmap::app {
 namespace {
 
 constexpr int kResponseSettleMs = 250;
+constexpr int kCurvesEveryMs = 100;           ///< while something is dragged: the verdict matters more
 constexpr double kNeighbourhood = 1.0 / 6.0;  ///< octaves to either side of a ring that belong to it
 
 template <class Result>
@@ -31,7 +32,8 @@ ResponseService::ResponseService(Document& document, AnalysisService& analysis, 
       analysis_(analysis),
       spotlight_(spotlight),
       pace_(document, [this] { Q_EMIT curves_changed(); }),
-      starts_(document, [this] { start_curves(); }) {
+      starts_(
+          document, [this] { start_curves(); }, kCurvesEveryMs) {
     settle_.setSingleShot(true);
     settle_.setInterval(kResponseSettleMs);
     connect(&settle_, &QTimer::timeout, this, &ResponseService::start_band);
