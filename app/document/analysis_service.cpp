@@ -1,22 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/document/analysis_service.h"
 
+#include <algorithm>
 #include <utility>
+
+#include "core/analysis/loop_part.h"
 
 namespace howlmap::app {
 namespace {
 constexpr int kAnalysisSettleMs = 60;
-
-template <class Accept>
-Worker::Work analysis(const Show& show, bool with_draws, Accept accept) {
-    return [show, with_draws, accept](const Job& job) -> Worker::Deliver {
-        AnalysisOptions options;
-        options.tolerance = with_draws;
-        auto result = analyse(show, options, job);
-        if (!result) return {};
-        return [accept, result = std::make_shared<AnalysisResult>(std::move(*result))] { accept(std::move(*result)); };
-    };
-}
+constexpr std::size_t kMostKnown = 12;
 }  // namespace
 
 AnalysisService::AnalysisService(Document& document, QObject* parent)
@@ -28,44 +21,82 @@ AnalysisService::AnalysisService(Document& document, QObject* parent)
     connect(&document_, &Document::changed, this, &AnalysisService::restart);
     connect(&document_, &Document::replaced, this, [this] {
         result_.reset();
+        known_.clear();
         drawn_.cancel();
+        stop_counting();
         restart();
     });
 }
 
+/// Works on a snapshot.
+Worker::Work AnalysisService::analysis(bool with_draws, Accept accept) const {
+    return [show = document_.show(), with_draws, accept, known = known_](const Job& job) -> Worker::Deliver {
+        Show part = loop_part(show);
+        AnalysisOptions options;
+        options.tolerance = with_draws;
+        const auto same = std::ranges::find_if(known, [&](const auto& one) { return one->part == part; });
+        if (same != known.end()) options.earlier = (*same)->result;
+        auto result = analyse(show, options, job);
+        if (!result) return {};
+        return [accept, part = std::move(part), result = std::make_shared<const AnalysisResult>(std::move(*result))] {
+            accept({part, result});
+        };
+    };
+}
+
 void AnalysisService::restart() {
-    counted_.cancel();
+    if (counting_ && !(*counting_ == loop_part(document_.show()))) stop_counting();
     start_drawn();
     settle_.start();
     Q_EMIT started();
 }
 
+void AnalysisService::stop_counting() {
+    counted_.cancel();
+    counting_.reset();
+}
+
 void AnalysisService::start_drawn() {
-    auto work = analysis(document_.show(), false, [this, revision = document_.revision()](AnalysisResult result) {
-        accept_drawn(revision, std::move(result));
-    });
+    auto work = analysis(
+        false, [this, revision = document_.revision()](Known known) { accept_drawn(revision, std::move(known)); });
     // While the hand moves, the map under it has the other cores.
     drawn_.run(document_.in_gesture() ? Worker::on_one_core(std::move(work)) : std::move(work));
 }
 
 void AnalysisService::start_counted() {
-    counted_.restart(analysis(document_.show(), true, [this, revision = document_.revision()](AnalysisResult result) {
-        accept_counted(revision, std::move(result));
-    }));
+    if (counting_ && counted_.busy()) return;  // the draws of the same loops are under way
+    counting_ = loop_part(document_.show());
+    counted_.restart(analysis(
+        true, [this, revision = document_.revision()](Known known) { accept_counted(revision, std::move(known)); }));
 }
 
-void AnalysisService::accept_drawn(quint64 revision, AnalysisResult result) {
+/// Of those without draws only the newest: a drag leaves many.
+void AnalysisService::remember(Known known) {
+    std::erase_if(known_, [](const auto& one) { return !one->result->tolerance; });
+    const auto same = std::ranges::find_if(known_, [&](const auto& one) { return one->part == known.part; });
+    if (same != known_.end() && !known.result->tolerance) return;
+    if (same != known_.end()) known_.erase(same);
+    known_.insert(known_.begin(), std::make_shared<const Known>(std::move(known)));
+    if (known_.size() > kMostKnown) known_.pop_back();
+}
+
+void AnalysisService::accept_drawn(quint64 revision, Known known) {
     if (revision <= drawn_revision_) return;
+    AnalysisResult result = *known.result;
+    remember(std::move(known));
     if (result_) result.tolerance = result_->tolerance;  // the last ones stay until better ones are there
     drawn_revision_ = revision;
     result_ = std::make_shared<const AnalysisResult>(std::move(result));
     pace_.ask();
 }
 
-void AnalysisService::accept_counted(quint64 revision, AnalysisResult result) {
-    if (revision != document_.revision()) return;
+void AnalysisService::accept_counted(quint64 revision, Known known) {
+    counting_.reset();
+    const auto result = known.result;
+    remember(std::move(known));
+    if (revision != document_.revision()) return start_counted();  // its draws are known now
     drawn_revision_ = counted_revision_ = revision;
-    result_ = std::make_shared<const AnalysisResult>(std::move(result));
+    result_ = result;
     pace_.ask();
 }
 

@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Snapshot out, result in: the interface thread never computes acoustics. While the hand moves the figures as drawn
-// follow as fast as they can be had; the draws start when it rests.
+// follow as fast as they can be had; the draws start when it rests. What an edit does not touch is not computed again:
+// a name or a listener leaves the loops and their draws as they are, and what is undone is remembered.
 #pragma once
 #include <QObject>
 #include <QTimer>
+#include <functional>
 #include <memory>
+#include <optional>
+#include <vector>
 
 #include "app/document/document.h"
 #include "app/document/pace.h"
@@ -32,16 +36,29 @@ class AnalysisService : public QObject {
     void progress(double fraction);  ///< of the draws, 0..1
 
   private:
+    /// A result and what it was computed from.
+    struct Known {
+        Show part;  ///< loop_part() of the show
+        std::shared_ptr<const AnalysisResult> result;
+    };
+    using Accept = std::function<void(Known)>;
+
     void restart();
     void start_drawn();
     void start_counted();
-    void accept_drawn(quint64 revision, AnalysisResult result);
-    void accept_counted(quint64 revision, AnalysisResult result);
+    void stop_counting();
+    void remember(Known known);
+    void accept_drawn(quint64 revision, Known known);
+    void accept_counted(quint64 revision, Known known);
+    Worker::Work analysis(bool with_draws, Accept accept) const;
 
     Document& document_;
     QTimer settle_;
     Pace pace_;
     std::shared_ptr<const AnalysisResult> result_;
+    std::vector<std::shared_ptr<const Known>>
+        known_;                     ///< newest first; for undo and redo, and for what touches no loop
+    std::optional<Show> counting_;  ///< loop_part() of the show whose draws are under way
     quint64 drawn_revision_ = 0, counted_revision_ = 0;
     Worker drawn_{Worker::Manners::behind},
         counted_{Worker::Manners::behind};  // last, so that they have stopped before anything else goes

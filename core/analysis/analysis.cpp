@@ -26,19 +26,40 @@ const char* to_string(Verdict verdict) {
     return "";
 }
 
-std::optional<AnalysisResult> analyse(const Show& show, const AnalysisOptions& options, const Job& job) {
-    AnalysisResult result;
-    result.title = show.title;
+namespace {
+/// Margins, rings and pairs; returns whether it came to its end.
+bool add_stability(const Show& show, const AnalysisOptions& options, const Job& job, AnalysisResult& result) {
+    if (options.earlier) {
+        const AnalysisResult& earlier = *options.earlier;
+        result.margin_db = earlier.margin_db;
+        result.worst_phase_margin_db = earlier.worst_phase_margin_db;
+        result.rings = earlier.rings;
+        result.pairs = earlier.pairs;
+        return true;
+    }
     Stability stability = stability_of(show, options.rings, job);
-    if (job.cancelled()) return std::nullopt;
+    if (job.cancelled()) return false;
     result.margin_db = stability.margin_db;
     result.worst_phase_margin_db = stability.worst_phase_margin_db;
     result.rings = std::move(stability.rings);
     result.pairs = std::move(stability.pairs);
-    if (options.tolerance) {
+    return true;
+}
+
+bool add_draws(const Show& show, const AnalysisOptions& options, const Job& job, AnalysisResult& result) {
+    if (options.earlier && options.earlier->tolerance)
+        result.tolerance = options.earlier->tolerance;
+    else
         result.tolerance = tolerance_figures(show, job);
-        if (!result.tolerance) return std::nullopt;
-    }
+    return result.tolerance.has_value();
+}
+}  // namespace
+
+std::optional<AnalysisResult> analyse(const Show& show, const AnalysisOptions& options, const Job& job) {
+    AnalysisResult result;
+    result.title = show.title;
+    if (!add_stability(show, options, job, result)) return std::nullopt;
+    if (options.tolerance && !add_draws(show, options, job, result)) return std::nullopt;
     const auto count_on = result.tolerance ? result.tolerance->margin_p05_db : result.margin_db;
     result.verdict = verdict_of(count_on, show.system.target_margin_db);
     if (options.listening) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // One call from a show to all figures. Pure: the same show gives the same result on every machine.
 #pragma once
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -22,12 +23,6 @@ struct RingOutBand {
 
 enum class Verdict { rings, tight, holds };
 
-struct AnalysisOptions {
-    bool tolerance = true;  ///< run the draws; without them the verdict is judged by the margin as drawn
-    bool rings = true;      ///< rings with notes and shares, and the pair figures
-    bool listening = true;  ///< ears and house
-};
-
 struct AnalysisResult {
     std::string title;
     std::optional<double> margin_db;              ///< as drawn
@@ -39,6 +34,15 @@ struct AnalysisResult {
     std::vector<PerformerFigure> performers;
     std::vector<HouseFigure> house;
     std::vector<std::string> warnings;
+};
+
+struct AnalysisOptions {
+    bool tolerance = true;  ///< run the draws; without them the verdict is judged by the margin as drawn
+    bool rings = true;      ///< rings with notes and shares, and the pair figures
+    bool listening = true;  ///< ears and house
+    /// Result of a show with the same loop_part(), made with `rings` if these are asked for: margins, rings, pairs and,
+    /// where it has them, draws are taken from it rather than computed again. Null: there is none.
+    std::shared_ptr<const AnalysisResult> earlier{};
 };
 
 /// Full analysis of a show that passed the reader. Absent only when the job was cancelled.

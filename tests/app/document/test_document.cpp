@@ -8,6 +8,7 @@
 #include "app/document/pace.h"
 #include "app/document/worker.h"
 #include "core/file/write.h"
+#include "tests/support/plain_stage.h"
 #include "tests/support/registry.h"
 
 namespace howlmap::app {
@@ -22,6 +23,14 @@ void add_voice(Show& show) {
 
 Edit rename(const char* name) {
     return [name](Show& show) { show.inputs.front().name = name; };
+}
+
+/// A microphone, a wedge and a send.
+Show one_loop() {
+    Show show = test::plain_stage(1, 1);
+    test::send(show, 0, 0, 94.0);
+    show.tolerance.draws = 400;
+    return show;
 }
 
 }  // namespace
@@ -174,6 +183,58 @@ class TestAnalysisService : public QObject {
         QTRY_VERIFY(analysis.counted() && analysis.fresh());
         QCOMPARE(analysis.result()->title, std::string("19"));
         QVERIFY(!analysis.busy());
+    }
+    void whatTouchesNoLoopKeepsTheDraws() {
+        Document document;
+        AnalysisService analysis(document);
+        document.replace(one_loop(), {}, false);
+        QTRY_VERIFY(analysis.counted() && analysis.result()->tolerance);
+        const auto before = *analysis.result()->tolerance;
+        QVERIFY(before.margin_p05_db);
+        QSignalSpy drawing(&analysis, &AnalysisService::progress);
+        document.edit(QStringLiteral("Rename"), rename("Ada"));
+        document.edit(QStringLiteral("Title"), [](Show& show) { show.title = "Tonight"; });
+        QTRY_VERIFY(analysis.counted() && !analysis.busy());
+        QCOMPARE(analysis.result()->title, std::string("Tonight"));
+        QCOMPARE(analysis.result()->tolerance->margin_p05_db, before.margin_p05_db);
+        QCOMPARE(drawing.count(), 0);
+        document.edit(QStringLiteral("Louder"), [](Show& show) { show.mixes.front().sends.front().level_db += 1.0; });
+        QTRY_VERIFY(analysis.counted() && !analysis.busy());
+        QVERIFY(std::abs(*analysis.result()->tolerance->margin_p05_db - (*before.margin_p05_db - 1.0)) < 0.01);
+        QVERIFY(drawing.count() > 0);
+    }
+    void whatIsUndoneIsRemembered() {
+        Document document;
+        AnalysisService analysis(document);
+        document.replace(one_loop(), {}, false);
+        QTRY_VERIFY(analysis.counted() && analysis.result()->tolerance);
+        const auto before = *analysis.result()->tolerance;
+        document.edit(QStringLiteral("Louder"), [](Show& show) { show.mixes.front().sends.front().level_db += 1.0; });
+        QTRY_VERIFY(analysis.counted() && !analysis.busy());
+        QSignalSpy drawing(&analysis, &AnalysisService::progress);
+        document.undo();
+        QTRY_VERIFY(analysis.counted() && !analysis.busy());
+        QCOMPARE(analysis.result()->tolerance->margin_p05_db, before.margin_p05_db);
+        document.redo();
+        QTRY_VERIFY(analysis.counted() && !analysis.busy());
+        QCOMPARE(drawing.count(), 0);
+    }
+    void aNameGivenWhileTheDrawsRunDoesNotStopThem() {
+        Document document;
+        AnalysisService analysis(document);
+        Show show = one_loop();
+        show.tolerance.draws = 20000;
+        document.replace(std::move(show), {}, false);
+        QSignalSpy drawing(&analysis, &AnalysisService::progress);
+        QTRY_VERIFY(drawing.count() > 0);
+        document.edit(QStringLiteral("Rename"), rename("Ada"));
+        QTRY_VERIFY_WITH_TIMEOUT(analysis.counted() && !analysis.busy(), 60000);
+        double last = 0.0;
+        for (const auto& told : drawing) {  // one run, from 0 to 1, and not a second from the beginning
+            QVERIFY(told[0].toDouble() > last - 0.5);
+            last = std::max(last, told[0].toDouble());
+        }
+        QCOMPARE(analysis.result()->tolerance->draws, 20000);
     }
     void mayGoInTheMiddleOfItsWork() {
         for (int i = 0; i < 20; ++i) {
