@@ -5,6 +5,8 @@
 #include <cmath>
 #include <utility>
 
+#include "core/analysis/loop_part.h"
+
 namespace howlmap::app {
 namespace {
 
@@ -37,13 +39,14 @@ ResponseService::ResponseService(Document& document, AnalysisService& analysis, 
     settle_.setSingleShot(true);
     settle_.setInterval(kResponseSettleMs);
     connect(&settle_, &QTimer::timeout, this, &ResponseService::start_band);
-    connect(&document_, &Document::changed, this, &ResponseService::restart);
+    connect(&document_, &Document::changed, this, &ResponseService::follow);
     connect(&document_, &Document::replaced, this, [this] {
         curves_.reset();
         band_.reset();
         all_band_.reset();
         set_open({});
-        restart();
+        part_.reset();
+        follow();
     });
     connect(&spotlight_, &Spotlight::preview_changed, this, &ResponseService::start_preview);
 }
@@ -55,6 +58,14 @@ void ResponseService::set_open(const OpenLoops& open) {
     Q_EMIT band_changed();
     restart();
     start_preview();
+}
+
+/// A change that touches no loop leaves the curves as they are.
+void ResponseService::follow() {
+    Show part = loop_part(document_.show());
+    if (part_ && *part_ == part) return;
+    part_ = std::move(part);
+    restart();
 }
 
 void ResponseService::restart() {

@@ -37,6 +37,7 @@ class ResponseService : public QObject {
     void preview_changed();
 
   private:
+    void follow();
     void restart();
     void start_curves();
     void start_band();
@@ -47,6 +48,7 @@ class ResponseService : public QObject {
     AnalysisService& analysis_;
     Spotlight& spotlight_;
     OpenLoops open_;
+    std::optional<Show> part_;  ///< loop_part() of the show that the curves are of
     QTimer settle_;
     Pace pace_, starts_;
     std::shared_ptr<const LoopResponse> curves_, preview_;

@@ -6,6 +6,8 @@
 #include "app/document/broken_work.h"
 #include "app/document/document.h"
 #include "app/document/pace.h"
+#include "app/document/response_service.h"
+#include "app/document/spotlight.h"
 #include "app/document/worker.h"
 #include "core/file/write.h"
 #include "tests/support/plain_stage.h"
@@ -246,6 +248,29 @@ class TestAnalysisService : public QObject {
     }
 };
 
+class TestResponseService : public QObject {
+    Q_OBJECT
+  private Q_SLOTS:
+    void aNameLeavesTheCurvesAsTheyAre() {
+        Document document;
+        AnalysisService analysis(document);
+        Spotlight spotlight;
+        ResponseService response(document, analysis, spotlight);
+        document.replace(one_loop(), {}, false);
+        QTRY_VERIFY(analysis.counted() && response.band());
+        QTest::qWait(50);  // the curves are drawn once more with the rings in them
+        const auto curves = response.curves();
+        const auto band = response.band();
+        document.edit(QStringLiteral("Rename"), rename("Ada"));
+        QTRY_VERIFY(analysis.counted() && !analysis.busy());
+        QTest::qWait(400);
+        QCOMPARE(response.curves(), curves);
+        QCOMPARE(response.band(), band);
+        document.edit(QStringLiteral("Louder"), [](Show& show) { show.mixes.front().sends.front().level_db += 1.0; });
+        QTRY_VERIFY(response.curves() != curves && response.band() != band);
+    }
+};
+
 class TestPace : public QObject {
     Q_OBJECT
   private Q_SLOTS:
@@ -280,6 +305,7 @@ class TestPace : public QObject {
 
 HOWLMAP_TEST(TestDocument)
 HOWLMAP_TEST(TestPace)
+HOWLMAP_TEST(TestResponseService)
 HOWLMAP_TEST(TestWorker)
 HOWLMAP_TEST(TestAnalysisService)
 
