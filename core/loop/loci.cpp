@@ -10,6 +10,8 @@
 namespace howlmap {
 namespace {
 constexpr double kSmallestStep = 1e-5;  // Hz
+constexpr double kClose = 1e-9;         // of a frequency
+constexpr int kMostSecants = 60;
 
 void add_brackets(std::vector<Bracket>& brackets, const LociPoint& low, const LociPoint& high, const LocusStep& step,
                   double common_s) {
@@ -52,55 +54,29 @@ Complex locus_at(const Loci& loci, const Bracket& b, double hz) {
 }
 }  // namespace
 
-namespace {
-/// Angle of the locus of a bracket, less the whole turns: 0 at the crossing.
-class AngleOfBracket {
-  public:
-    AngleOfBracket(const Loci& loci, const Bracket& bracket)
-        : loci_(loci),
-          bracket_(bracket),
-          start_(std::arg(bracket.mu_low) - 2.0 * kPi * std::fmod(bracket.low.hz * loci.common_s, 1.0) -
-                 2.0 * kPi * bracket.turns) {}
-
-    double at_low() const { return start_; }
-
-    double of(double hz, Complex mu) const {
-        return start_ + std::arg(mu * std::conj(bracket_.mu_low)) - 2.0 * kPi * (hz - bracket_.low.hz) * loci_.common_s;
-    }
-
-  private:
-    const Loci& loci_;
-    const Bracket& bracket_;
-    double start_;
-};
-}  // namespace
-
-/// Secants from where interpolation puts the crossing, kept between the ends; where they leave them, halves.
+/// Secants from where interpolation puts the crossing; where they leave the ends that are known to hold it, halves.
 Crossing refine(const Loci& loci, const Bracket& b) {
-    const AngleOfBracket angle(loci, b);
-    double low = b.low.hz, high = b.high.hz, at_low = angle.at_low();
     const auto crossing = [&](double hz, Complex mu) {
         return Crossing{hz, mu * std::polar(1.0, -2.0 * kPi * std::fmod(hz * loci.common_s, 1.0))};
     };
     // Points of the grid may coincide: nothing lies between them, and interpolation would divide by their distance.
-    if (!(low < high)) return crossing(low, b.mu_low);
-    double before = low, at_before = at_low, hz = std::clamp(b.hz, low, high);
-    Complex mu = b.mu_low;
-    for (int i = 0; i < 60; ++i) {
+    if (!(b.low.hz < b.high.hz)) return crossing(b.low.hz, b.mu_low);
+    const double start =
+        std::arg(b.mu_low) - 2.0 * kPi * std::fmod(b.low.hz * loci.common_s, 1.0) - 2.0 * kPi * b.turns;
+    const auto angle = [&](double hz, Complex mu) {  // of lambda, less the whole turns: 0 at the crossing
+        return start + std::arg(mu * std::conj(b.mu_low)) - 2.0 * kPi * (hz - b.low.hz) * loci.common_s;
+    };
+    double low = b.low.hz, high = b.high.hz, before = low, at_before = start;
+    double hz = std::clamp(b.hz, low, high);
+    Complex mu;
+    for (int i = 0; i < kMostSecants; ++i) {
         mu = locus_at(loci, b, hz);
-        const double at_hz = angle.of(hz, mu);
-        if ((at_hz < 0.0) == (at_low < 0.0)) {
-            low = hz;
-        } else {
-            high = hz;
-        }
-        const double secant = hz - at_hz * (hz - before) / (at_hz - at_before);
-        const bool inside = secant > low && secant < high;
-        const double next = inside ? secant : 0.5 * (low + high);
-        if (at_hz == 0.0 || std::abs(next - hz) <= 1e-9 * hz) break;
+        const double at_hz = angle(hz, mu), secant = hz - at_hz * (hz - before) / (at_hz - at_before);
+        ((at_hz < 0.0) == (start < 0.0) ? low : high) = hz;
+        if (at_hz == 0.0 || std::abs(secant - hz) <= kClose * hz || high - low <= kClose * hz) break;
         before = hz;
         at_before = at_hz;
-        hz = next;
+        hz = secant > low && secant < high ? secant : 0.5 * (low + high);
     }
     return crossing(hz, mu);
 }
