@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/panels/inspector/field_builder.h"
+#include "app/panels/inspector/kind_choices.h"
 #include "core/report/words.h"
 #include "core/show/edits.h"
 
@@ -81,14 +82,26 @@ Fields mix_fields() {
     return fields;
 }
 
+namespace {
+/// Kinds as their presets are called.
+template <class List>
+std::function<QList<Choice>(const Show&)> kinds(const char* name, List Show::*list) {
+    return [name, list](const Show& show) {
+        QStringList used;
+        for (const auto& item : show.*list) used.append(QString::fromStdString(item.kind));
+        return kind_choices(QLatin1String(name), used);
+    };
+}
+}  // namespace
+
 Fields backline_fields() {
     Fields fields;
     FieldBuilder build(fields, finder(&Show::backline));
     build.group("Backline");
     build.text(
         "Name", [](auto& i) -> auto& { return i.name; });
-    build.text(
-        "Kind", [](auto& i) -> auto& { return i.kind; });
+    build.one_of(
+        "Kind", kinds("backline", &Show::backline), [](auto& i) -> auto& { return i.kind; });
     build.number(
         "Level at 1 m", "dBA", limits::kLevel, 0, 1.0, [](auto& i) -> auto& { return i.level_1m_dba; });
     build.text(
@@ -113,8 +126,8 @@ Fields mark_fields() {
     build.group("Mark");
     build.text(
         "Text", [](auto& i) -> auto& { return i.text; });
-    build.text(
-        "Kind", [](auto& i) -> auto& { return i.kind; });
+    build.one_of(
+        "Kind", kinds("marks", &Show::marks), [](auto& i) -> auto& { return i.kind; });
     add_place(build, false);
     build.number(
         "Yaw", "°", limits::kAngle, 0, 5.0, [](auto& i) -> auto& { return i.yaw_deg; });

@@ -92,6 +92,29 @@ class TestInspector : public QObject {
         QVERIFY(!panel.row(QStringLiteral("Horizontal")));
     }
 
+    void kinds_are_called_as_the_parts_are() {
+        Show show = test::small_show();
+        Mark mark;
+        mark.id = "box";
+        mark.kind = "fog_machine";  // of a file that knows more
+        show.marks = {mark};
+        Backline amplifier;
+        amplifier.id = "amp";
+        amplifier.kind = "amplifier";
+        show.backline = {amplifier};
+        document_.replace(show, {}, false);
+        InspectorPanel panel(document_, selection_);
+        const auto shown = [&](const char* id) {
+            selection_.set({QLatin1String(id)});
+            return qobject_cast<QComboBox*>(panel.row(QStringLiteral("Kind"))->editor())->currentText();
+        };
+        QCOMPARE(shown("amp"), QStringLiteral("Guitar amplifier / Bass amplifier"));
+        QCOMPARE(shown("box"), QStringLiteral("fog_machine"));
+        choose(panel.row(QStringLiteral("Kind")), QStringLiteral("DI box"));
+        QCOMPARE(document_.show().marks[0].kind, std::string("di_box"));
+        QCOMPARE(shown("box"), QStringLiteral("DI box"));
+    }
+
     void an_absent_value_is_an_empty_field() {
         InspectorPanel panel(document_, selection_);
         selection_.set({QStringLiteral("vox")});
