@@ -8,10 +8,10 @@
 
 namespace howlmap::file {
 namespace {
+/// Something that has been read.
 Cursor child(const Cursor& at, std::string_view key) {
-    for (const Member& member : at.members())
-        if (member.key == key) return {at, member.key, &member.value};
-    return {at, key, nullptr};
+    const auto found = std::ranges::find(at.members(), key, &Member::key);
+    return {at, key, found == at.members().end() ? nullptr : &found->value};
 }
 
 Cursor child(const Cursor& at, std::size_t index) { return {at, index, at.items(0, SIZE_MAX)[index]}; }

@@ -32,7 +32,7 @@ struct Member {
 };
 
 /// Parses UTF-8 JSON. Refused, with line and column or a JSON pointer: anything that is not JSON (comments, trailing
-/// text, bad UTF-8, numbers beyond double), nesting beyond 64, a key twice in one object, more than 64 MiB or 2,000,000
+/// text, bad UTF-8, numbers beyond double), nesting beyond 64, a key twice in one object, more than 64 MiB or 1,000,000
 /// values. A byte order mark is taken.
 tl::expected<Value, FileError> parse(std::string_view text);
 

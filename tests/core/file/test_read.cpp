@@ -231,6 +231,8 @@ class TestRead : public QObject {
                  std::string("gig.howlmap: cannot be opened: No such file or directory"));
         QCOMPARE(load_show("/").error().message(), std::string("is a folder"));
         QCOMPARE(load_show("/dev/null").error().message(), std::string("is not a regular file"));
+        // A regular file to the system, but nothing lies at its beginning.
+        QCOMPARE(load_show("/proc/self/mem").error().message(), std::string("cannot be read: Input/output error"));
     }
 };
 

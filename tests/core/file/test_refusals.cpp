@@ -87,6 +87,16 @@ class TestRefusals : public QObject {
         QCOMPARE(QString::fromStdString(got.error().found), found);
     }
 
+    void longTextsAreCutBetweenCharacters() {
+        const auto found = [](const std::string& text) {
+            return read_show(sample_with("/tolerance/draws", text)).error().found;
+        };
+        const std::string a(58, 'a');
+        QCOMPARE(found(a), '"' + a + '"');
+        QCOMPARE(found(a + "aaa"), '"' + a + "a...");
+        QCOMPARE(found(a + "ü"), '"' + a + "...");  // whose second byte would be the 61st
+    }
+
     void columnsCountCharacters() {
         const auto got = read_show("{\"Größe\": x}");
         QVERIFY(!got);

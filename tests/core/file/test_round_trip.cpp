@@ -104,6 +104,14 @@ class TestRoundTrip : public QObject {
         }
     }
 
+    void textThatIsNoUtf8IsNeverWritten() {
+        Show show;
+        show.title =
+            "Gr\xF6\xDF"
+            "e";
+        QVERIFY_EXCEPTION_THROWN((void)write_show(show), std::invalid_argument);
+    }
+
     void numbersDoNotDependOnTheLocale() {
         const std::string text = write_show(random_show(7));
         for (const char* name : {"de_DE.UTF-8", "de_DE.utf8", "fr_FR.UTF-8"}) {
