@@ -10,7 +10,7 @@ cmake -S . -B build/coverage -G Ninja -DCMAKE_BUILD_TYPE=RelWithDebInfo -DCMAKE_
   -DHOWLMAP_COVERAGE=ON -DHOWLMAP_TESTS=ON
 nice ninja -C build/coverage
 find build/coverage -name '*.gcda' -delete
-nice ctest --test-dir build/coverage -R "${1:-.}" --output-on-failure || true
+QTEST_FUNCTION_TIMEOUT=3600000 nice ctest --test-dir build/coverage -R "${1:-.}" --output-on-failure || true
 
 lines=build/coverage/lines.json
 gcovr --root . --object-directory build/coverage --filter core/ --filter app/ --exclude-throw-branches --json "$lines"
