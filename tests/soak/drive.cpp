@@ -9,7 +9,6 @@
 #include <QElapsedTimer>
 #include <QFile>
 #include <QMouseEvent>
-#include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
@@ -20,6 +19,7 @@
 #include "app/window/action_table.h"
 #include "app/window/file_actions.h"
 #include "app/window/main_window.h"
+#include "tests/support/own_home.h"
 
 namespace howlmap::app {
 namespace {
@@ -175,12 +175,12 @@ int edit_until_killed(const QString& file) {
 
 int main(int argc, char** argv) {
     QApplication application(argc, argv);
-    QStandardPaths::setTestModeEnabled(true);
     const QStringList words = QCoreApplication::arguments();
     if (words.value(1) == QStringLiteral("edit") && words.size() == 4) {
         QCoreApplication::setApplicationName(words[3]);
         return howlmap::app::edit_until_killed(words[2]);
     }
+    const howlmap::test::OwnHome home;  // who edits until killed lives where the killer does
     if (words.value(1) == QStringLiteral("soak") && words.size() >= 3)
         return howlmap::app::soak(words[2].toInt(), words.size() > 3 ? words[3].toUInt() : std::random_device()());
     std::fprintf(stderr, "howlmap_drive soak SECONDS [SEED] | edit SHOW APPLICATION\n");

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/support/own_home.h"
 #include "tests/support/registry.h"
 
 #ifdef HOWLMAP_TEST_WIDGETS
@@ -8,11 +9,10 @@ using Application = QApplication;
 #include <QCoreApplication>
 using Application = QCoreApplication;
 #endif
-#include <QStandardPaths>
 
 int main(int argc, char** argv) {
+    const howlmap::test::OwnHome home;
     Application app(argc, argv);
-    QStandardPaths::setTestModeEnabled(true);
     int failed = 0;
     if (howlmap::test::factories().empty()) return 1;  // a folder without a test is a mistake
     for (const auto& make : howlmap::test::factories()) failed += QTest::qExec(make().get(), argc, argv);
