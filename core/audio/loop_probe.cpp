@@ -12,7 +12,9 @@ namespace howlmap {
 namespace {
 
 constexpr double kSeconds = 4.0, kWindow_s = 0.05;
-constexpr double kSilence_db = 100.0;  // below its height nobody hears it, and rounding and the filters' own tails rule
+// Below its height nobody hears it. The tails of kernels, cut where they are silent, stand a little lower: what fades
+// fast must not be watched until it has sunk into them.
+constexpr double kSilence_db = 80.0;
 constexpr std::size_t kFewestWindows = 12;
 constexpr double kMostEnergy = 1e24;                 // of a block: single precision is far from its ends there
 constexpr float kStep = 1e-12f, kFaintest = 1e-30f;  // so that a fast ring is watched as long as a slow one

@@ -25,10 +25,26 @@ struct Register {
 };
 constexpr const char* kWhole = masked("Your whole sound is under {} ({} dB at {}).");
 
-Register register_of(const Show& show, const std::string& performer) {
-    const auto input = std::find_if(show.inputs.begin(), show.inputs.end(),
+/// Which of her inputs she would hear most of in a band: who sings and plays is told of the right one.
+const Input* loudest_own(const Show& show, const std::vector<EarSource>& sources, const std::string& performer,
+                         std::size_t band) {
+    const Input* loudest = nullptr;
+    double most = 0.0;
+    for (const EarSource& source : sources) {
+        if (!source.own || source.input < 0) continue;
+        const double energy = source.energies()[band];
+        if (!(energy > most)) continue;
+        most = energy;
+        loudest = &show.inputs[static_cast<std::size_t>(source.input)];
+    }
+    if (loudest) return loudest;
+    const auto first = std::find_if(show.inputs.begin(), show.inputs.end(),
                                     [&](const Input& one) { return one.performer == performer; });
-    const auto* name = input == show.inputs.end() ? nullptr : std::get_if<SpectrumName>(&input->spectrum);
+    return first == show.inputs.end() ? nullptr : &*first;
+}
+
+Register register_of(const Input* input) {
+    const auto* name = input ? std::get_if<SpectrumName>(&input->spectrum) : nullptr;
     switch (name ? *name : SpectrumName::pink) {
         case SpectrumName::voice:
             return {300.0, 2000.0, masked("Your chest voice is under {} ({} dB at {})."),
@@ -53,11 +69,11 @@ Register register_of(const Show& show, const std::string& performer) {
             masked("Your middle is under {} ({} dB at {})."), masked("Your highs are under {} ({} dB at {}).")};
 }
 
-const char* sentence_for(const Register& parts, double low_hz, double high_hz) {
-    const bool low = low_hz<parts.low_below_hz, high = high_hz> parts.high_above_hz;
-    if (low && high) return kWhole;
-    if (low) return parts.low;
-    return high ? parts.high : parts.middle;
+/// The part in which it is worst, since that is the figure that the sentence gives; the whole if no part is free.
+const char* sentence_for(const Register& parts, double low_hz, double high_hz, double worst_hz) {
+    if (low_hz < parts.low_below_hz && high_hz > parts.high_above_hz) return kWhole;
+    if (worst_hz < parts.low_below_hz) return parts.low;
+    return worst_hz > parts.high_above_hz ? parts.high : parts.middle;
 }
 
 bool matters(const BandEnergies& own, std::size_t band, double strongest) {
@@ -89,8 +105,9 @@ MaskedRange range_of(const Show& show, const std::vector<EarSource>& sources, co
             worst = band;
         }
     }
-    const char* sentence =
-        sentence_for(register_of(show, spectrum.performer), third_octave_centre(first), third_octave_centre(last));
+    const Input* own = loudest_own(show, sources, spectrum.performer, static_cast<std::size_t>(worst));
+    const char* sentence = sentence_for(register_of(own), third_octave_centre(first), third_octave_centre(last),
+                                        third_octave_centre(worst));
     range.sentence = localised(translate("listening", sentence), range.source,
                                fmt::format("{:.0f}", std::max(1.0, -range.worst_margin_db)),
                                band_words(kNominalThirdOctaves[static_cast<std::size_t>(worst)]));

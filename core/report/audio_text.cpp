@@ -5,6 +5,7 @@
 
 #include <cmath>
 #include <numbers>
+#include <ranges>
 
 #include "core/report/check_text.h"
 #include "core/report/translated.h"
@@ -14,6 +15,8 @@
 
 namespace howlmap::report {
 namespace {
+
+constexpr std::size_t kSuspects = 4;  // the likeliest; further ones are far from ringing
 
 // "1:02:03.4": where to look in the recording.
 std::string clock(double seconds) {
@@ -42,11 +45,13 @@ std::string growth_text(double db_per_s) { return db_per_s > 0.0 ? localised("{:
 std::string suspect_lines(const std::vector<LoopSuspect>& suspects, const Show& show) {
     if (suspects.empty()) return "      " + t("no loop of the show comes near this frequency") + "\n";
     std::string text;
-    for (const LoopSuspect& s : suspects)
+    for (const LoopSuspect& s : suspects | std::views::take(kSuspects))
         text += "      " +
                 f("could be {} > {}: rings at {} as drawn, margin {}", object_name(show, s.loudspeaker),
                   object_name(show, s.input), hz_words(s.hz), margin_words(s.margin_db)) +
                 "\n";
+    if (suspects.size() > kSuspects)
+        text += "    " + f("  and {} more; --json lists them\n", suspects.size() - kSuspects);
     return text;
 }
 

@@ -9,6 +9,7 @@
 #include "core/listening/headroom.h"
 #include "core/listening/masking.h"
 #include "core/listening/wash.h"
+#include "core/report/loudness_text.h"
 #include "core/report/translated.h"
 #include "core/report/words.h"
 #include "core/show/find.h"
@@ -195,7 +196,7 @@ std::string check_text(const Show& show, const AnalysisResult& result) {
     text += verdict_line(show, result);
     if (result.margin_db || result.worst_phase_margin_db) text += margins(result);
     text += rings(show, result) + first_bands(result) + pairs(show, result) + ears(show, result) + house(show, result) +
-            headroom(show) + warnings(result);
+            headroom(show) + loudness_text(show) + warnings(result);
     text += heading(t("Ring out at low level, hands on the fader, ears protected."));
     return trimmed_lines(text);
 }

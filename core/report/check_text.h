@@ -14,7 +14,8 @@ std::string check_text(const Show& show, const AnalysisResult& result);
 /// "1.25 kHz is 5.1 whole waves from wedge 1 to the fiddle microphone": why a ring sits where it sits.
 std::string ring_words(const Show& show, const Ring& ring);
 
-/// Name of an input or a loudspeaker, its id where it has none or is not in the show.
+/// Name of an input, a loudspeaker or anything else that is heard or hears; its id where it has none or is not in the
+/// show.
 std::string object_name(const Show& show, const std::string& id);
 
 /// "doubles every 0.2 s", "halves every 1.5 s", "neither grows nor dies" from a rate in dB/s.

@@ -28,6 +28,7 @@ std::string object_name(const Show& show, const std::string& id) {
     if (const auto* loudspeaker = find_by_id(show.loudspeakers, id)) return name_of(*loudspeaker);
     if (const auto* mix = find_by_id(show.mixes, id)) return name_of(*mix);
     if (const auto* performer = find_by_id(show.performers, id)) return name_of(*performer);
+    if (const auto* item = find_by_id(show.backline, id)) return name_of(*item);
     if (const auto* listener = find_by_id(show.listeners, id)) return name_of(*listener);
     return id;
 }

@@ -44,9 +44,9 @@ std::string how_near(const Show& show, const AnalysisResult& result) {
 
 std::string what_first(const Show& show, const AnalysisResult& result) {
     const Ring& ring = result.rings.front();
-    return say("First to ring is likely {} ({}): {} back into {} through mix {}.", hz_words(ring.hz), ring.note,
-               name_by_id(show.loudspeakers, ring.strongest_loudspeaker), name_by_id(show.inputs, ring.strongest_input),
-               name_by_id(show.mixes, ring.strongest_mix));
+    return say("Set up exactly as drawn, {} ({}) is first to ring: {} back into {} through mix {}.", hz_words(ring.hz),
+               ring.note, name_by_id(show.loudspeakers, ring.strongest_loudspeaker),
+               name_by_id(show.inputs, ring.strongest_input), name_by_id(show.mixes, ring.strongest_mix));
 }
 
 std::string what_to_pull(const AnalysisResult& result) {
@@ -56,8 +56,8 @@ std::string what_to_pull(const AnalysisResult& result) {
             if (bands.size() < 3) bands.push_back(band_words(entry.band_hz));
     if (bands.empty()) bands.push_back(band_words(result.rings.front().band_hz));
     return say(
-        "Before a monitor goes up, ring out at low level and expect {} first; keep loudspeakers and microphones where "
-        "the plan has them.",
+        "No stage is set up exactly: ring out at low level before a monitor goes up, expect {} first, and keep "
+        "loudspeakers and microphones where the plan has them.",
         listed(bands));
 }
 
@@ -68,6 +68,12 @@ std::vector<std::string> risk_sentences(const Show& show, const AnalysisResult& 
         return {result.margin_db ? how_near(show, result)
                                  : translate("report", "No loudspeaker on this stage feeds back into an open input.")};
     return {how_near(show, result), what_first(show, result), what_to_pull(result)};
+}
+
+std::string what_estimates_leave_out() {
+    return translate("report",
+                     "They know the drawing alone: no shadows of people and stands, no wall reflecting twice, no "
+                     "compressors or notch boxes, nobody who moves.");
 }
 
 std::vector<std::string> caution_sentences() {

@@ -13,5 +13,7 @@ std::vector<std::string> risk_sentences(const Show& show, const AnalysisResult& 
 
 /// The cautions that belong on every sheet: what the figures are not, ears, flown gear and power, tape on a finish.
 std::vector<std::string> caution_sentences();
+/// What the estimates are not, to follow the first caution where a stranger reads them.
+std::string what_estimates_leave_out();
 
 }  // namespace howlmap::report

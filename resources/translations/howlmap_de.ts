@@ -8,10 +8,6 @@
         <translation>%1 dBA</translation>
     </message>
     <message>
-        <source>%1%2 dB</source>
-        <translation>%1%2 dB</translation>
-    </message>
-    <message>
         <source>over 24 h</source>
         <translation>über 24 h</translation>
     </message>
@@ -52,10 +48,6 @@
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>No levels let everybody hear themselves: %1</source>
-        <translation>Bei keinen Pegeln hören sich alle: %1</translation>
-    </message>
-    <message>
         <source>%1 sends change.</source>
         <translation>%1 Sends ändern sich.</translation>
     </message>
@@ -68,20 +60,8 @@
         <translation>%1: am Ohr %2, dann %3; Hörreserve %4, dann %5.</translation>
     </message>
     <message>
-        <source>%1 up 3 dB: each answer calls for another, and there is no end.</source>
-        <translation>%1 um 3 dB lauter: jede Antwort ruft die nächste hervor, und es nimmt kein Ende.</translation>
-    </message>
-    <message>
-        <source>%1 turns up %2</source>
-        <translation>%1 dreht um %2 auf</translation>
-    </message>
-    <message>
         <source>nobody has to answer</source>
         <translation>niemand muss nachziehen</translation>
-    </message>
-    <message>
-        <source>%1 up 3 dB: %2; margin %3, then %4.</source>
-        <translation>%1 um 3 dB lauter: %2; Reserve %3, dann %4.</translation>
     </message>
     <message>
         <source>Nothing on this stage can get louder.</source>
@@ -94,6 +74,54 @@
     <message>
         <source>Nothing of her own that matters is masked.</source>
         <translation>Nichts Eigenes, auf das es ankommt, wird verdeckt.</translation>
+    </message>
+    <message>
+        <source>%1: %2, then %3 instead of %4. %5</source>
+        <translation>%1: %2, dann %3 statt %4. %5</translation>
+    </message>
+    <message>
+        <source>%1 %2 dB, then %3 dB</source>
+        <translation>%1 %2 dB, dann %3 dB</translation>
+    </message>
+    <message>
+        <source>Sends in %1: %2.</source>
+        <translation>Sends in %1: %2.</translation>
+    </message>
+    <message>
+        <source>turns up %1 dB</source>
+        <translation>dreht um %1 dB auf</translation>
+    </message>
+    <message>
+        <source>Mix %1</source>
+        <translation>Mix %1</translation>
+    </message>
+    <message>
+        <source>%1: each answer calls for another, and there is no end. At first: %2.</source>
+        <translation>%1: Jede Antwort ruft die nächste hervor, und es nimmt kein Ende. Zuerst: %2.</translation>
+    </message>
+    <message>
+        <source>%1: %2. Margin %3, then %4.</source>
+        <translation>%1: %2. Reserve %3, dann %4.</translation>
+    </message>
+    <message>
+        <source>No levels let everybody hear themselves that well. In each other&apos;s way are: %1.</source>
+        <translation>Mit keinen Pegeln hören sich alle so gut. Einander im Weg sind: %1.</translation>
+    </message>
+    <message>
+        <source>If one gets 3 dB louder: what each player&apos;s hear margin loses, and how far she turns up to hear as before.</source>
+        <translation>Wenn eines 3 dB lauter wird: was jeder an Hörreserve verliert und wie weit dann aufgedreht wird, um sich wie zuvor zu hören.</translation>
+    </message>
+    <message>
+        <source>%1: made by %2.</source>
+        <translation>%1: erzeugt von %2.</translation>
+    </message>
+    <message>
+        <source>What helps: %1.</source>
+        <translation>Was hilft: %1.</translation>
+    </message>
+    <message>
+        <source>No stage loudspeaker is heard at %1.</source>
+        <translation>Bei %1 ist kein Bühnenlautsprecher zu hören.</translation>
     </message>
 </context>
 <context>
@@ -2573,14 +2601,6 @@ Mehr sagt „howlmap %2 --help“.</translation>
         <translation>Gegen das Ziel</translation>
     </message>
     <message>
-        <source>Made by</source>
-        <translation>Erzeugt von</translation>
-    </message>
-    <message>
-        <source>What helps</source>
-        <translation>Was hilft</translation>
-    </message>
-    <message>
         <source>Loudspeaker</source>
         <translation>Lautsprecher</translation>
     </message>
@@ -2675,6 +2695,10 @@ Mehr sagt „howlmap %2 --help“.</translation>
     <message>
         <source>Wish for something at the left, or ask for the quietest stage: what it takes stands here.</source>
         <translation>Wünsche links etwas, oder frage nach der leisesten Bühne: was es braucht, steht hier.</translation>
+    </message>
+    <message>
+        <source>Put a listener from Parts into the house to see what the stage spills there.</source>
+        <translation>Setze aus den Teilen einen Zuhörer in den Saal, um zu sehen, was von der Bühne dort ankommt.</translation>
     </message>
 </context>
 <context>
@@ -5914,7 +5938,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <translation>Ein Mix nach dem anderen: anheben, hinhören, das Band nennen, nicht mehr als nötig absenken, und wieder von vorn.</translation>
     </message>
     <message>
-        <source>Raise %1 slowly until something begins to ring, then take the fader back a little. Most likely it is %2: %3 → %4.</source>
+        <source>Raise mix %1 slowly until something begins to ring, then take the fader back a little. Most likely it is %2: %3 → %4.</source>
         <translation>Hebe %1 langsam an, bis etwas zu pfeifen beginnt, dann nimm den Regler etwas zurück. Am wahrscheinlichsten ist es %2: %3 → %4.</translation>
     </message>
     <message>
@@ -6927,14 +6951,6 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <translation>Diese Bühne hält: verlässlich {} bis zum Pfeifen (wie gezeichnet {}), {:g} dB sind gewünscht.</translation>
     </message>
     <message>
-        <source>First to ring is likely {} ({}): {} back into {} through mix {}.</source>
-        <translation>Zuerst pfeift wohl {} ({}): {} zurück in {} über Mix {}.</translation>
-    </message>
-    <message>
-        <source>Before a monitor goes up, ring out at low level and expect {} first; keep loudspeakers and microphones where the plan has them.</source>
-        <translation>Bevor ein Monitor hochgeht, leise einpfeifen und zuerst {} erwarten; Lautsprecher und Mikrofone dort lassen, wo der Plan sie hat.</translation>
-    </message>
-    <message>
         <source>first order, a = {:.2f}</source>
         <translation>erste Ordnung, a = {:.2f}</translation>
     </message>
@@ -7163,6 +7179,54 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
 </source>
         <translation>  {} hat am wenigsten übrig: verlangt sind {:.0f} dB in 1 m, {:.0f} mehr sind möglich.
 </translation>
+    </message>
+    <message>
+        <source>They know the drawing alone: no shadows of people and stands, no wall reflecting twice, no compressors or notch boxes, nobody who moves.</source>
+        <translation>Sie kennen nur die Zeichnung: keine Schatten von Menschen und Stativen, keine Wand, die zweimal reflektiert, keine Kompressoren oder Kerbfilter-Automaten, niemanden, der sich bewegt.</translation>
+    </message>
+    <message>
+        <source>Quietest stage on which everybody hears herself over the others</source>
+        <translation>Leiseste Bühne, auf der sich alle über den anderen hören</translation>
+    </message>
+    <message>
+        <source>  The Ears tab sets it and tells what it does to the margin.
+</source>
+        <translation>  Der Reiter Ohren stellt sie ein und sagt, was sie mit der Reserve macht.
+</translation>
+    </message>
+    <message>
+        <source>Mix {}</source>
+        <translation>Mix {}</translation>
+    </message>
+    <message>
+        <source>  {}: each answer calls for another, and there is no end
+</source>
+        <translation>  {}: Jede Antwort ruft die nächste hervor, und es nimmt kein Ende
+</translation>
+    </message>
+    <message>
+        <source>  {}: {:.0f} dBA, then {:.0f} dBA
+</source>
+        <translation>  {}: {:.0f} dBA, dann {:.0f} dBA
+</translation>
+    </message>
+    <message>
+        <source>  no levels make it; in each other&apos;s way are {}
+</source>
+        <translation>  mit keinen Pegeln; einander im Weg sind {}
+</translation>
+    </message>
+    <message>
+        <source>Set up exactly as drawn, {} ({}) is first to ring: {} back into {} through mix {}.</source>
+        <translation>Genau wie gezeichnet pfeift {} ({}) zuerst: {} zurück in {} über Mix {}.</translation>
+    </message>
+    <message>
+        <source>No stage is set up exactly: ring out at low level before a monitor goes up, expect {} first, and keep loudspeakers and microphones where the plan has them.</source>
+        <translation>Keine Bühne wird genau so aufgebaut: leise einpfeifen, bevor ein Monitor hochgeht, zuerst {} erwarten, und Lautsprecher und Mikrofone dort lassen, wo der Plan sie hat.</translation>
+    </message>
+    <message>
+        <source>If one gets 3 dB louder: how far each turns up to hear as before</source>
+        <translation>Wenn eines 3 dB lauter wird: wie weit dann aufgedreht wird, um sich wie zuvor zu hören</translation>
     </message>
 </context>
 <context>

@@ -67,6 +67,7 @@ void draw_mix(Flow& flow, const report::MixSheet& sheet, const BandRisk& risk) {
 namespace {
 constexpr double kTallFaders = 190.0;
 constexpr std::size_t kLinesToWrite = 5;
+constexpr int kRoomToWrite = 16;  // letters: a figure by hand is wider than print
 
 std::string in_words(const char* english) { return sheet_text(english).toStdString(); }
 
@@ -83,7 +84,8 @@ report::Table sends_table(const report::MixSheet& sheet) {
 
 report::Table lines_to_write() {
     report::Table table{{}, {in_words("Heard, Hz"), in_words("Cut, dB"), in_words("Note")}, {}};
-    table.rows.assign(kLinesToWrite, {"\u00a0\n\u00a0", {}, {}});
+    const std::string room = QString(kRoomToWrite, QChar::Nbsp).toStdString();
+    table.rows.assign(kLinesToWrite, {room + "\n\u00a0", room, {}});
     return table;
 }
 }  // namespace

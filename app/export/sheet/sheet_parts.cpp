@@ -82,7 +82,9 @@ void draw_mix_pages(Flow& flow, const SheetContent& content, bool on_this_page) 
         draw_mix_page(flow, sheet, band_risk(content.ring_out, sheet.mix->id),
                       report::ring_out_list(content.show, bands));
     }
-    if (!on_this_page) flow.paragraph(words_on_mixes(), Type::small);
+    if (on_this_page) return;
+    if (!content.ring_out.empty()) flow.break_page();  // what concerns all mixes stays off the last one's page
+    flow.paragraph(words_on_mixes(), Type::small);
 }
 
 void draw_ring_out(Flow& flow, const SheetContent& content) {
@@ -145,7 +147,9 @@ void draw_parts(Flow& flow, const SheetContent& content, const SheetOptions& opt
     }
     if (options.risks) {
         draw_sentences(flow, sheet_text("Risks on this stage"), report::risk_sentences(show, content.result));
-        draw_sentences(flow, sheet_text("Cautions"), report::caution_sentences());
+        auto cautions = report::caution_sentences();
+        cautions.insert(cautions.begin() + 1, report::what_estimates_leave_out());
+        draw_sentences(flow, sheet_text("Cautions"), cautions);
     }
 }
 

@@ -12,6 +12,7 @@
 #include <QTabWidget>
 #include <QTableView>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "app/document/analysis_service.h"
 #include "app/document/document.h"
@@ -78,8 +79,7 @@ EarsPanel::EarsPanel(const Workspace& workspace, QWidget* parent)
     : QWidget(parent),
       workspace_(workspace),
       players_model_(new PlayersModel(workspace.document, this)),
-      house_model_(
-          new TextTable({tr("Place"), tr("Stage wash"), tr("Against target"), tr("Made by"), tr("What helps")}, this)),
+      house_model_(new TextTable({tr("Place"), tr("Stage wash"), tr("Against target")}, this)),
       loads_model_(new TextTable({tr("Loudspeaker"), tr("Asked for at 1 m"), tr("Can do"), tr("Left")}, this)),
       bands_model_(new TextTable({tr("Band"), tr("Own"), tr("Others"), tr("Hear margin")}, this)) {
     auto* column = new QVBoxLayout(this);
@@ -194,7 +194,13 @@ QWidget* EarsPanel::build_house() {
         workspace_.document.edit(tr("Set the target out front"),
                                  [dba](Show& show) { show.system.house_target_dba = dba; });
     });
-    column->addWidget(table(house_model_, "house", tr("Stage wash in the house")), 1);
+    house_ = table(house_model_, "house", tr("Stage wash in the house"));
+    connect(house_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &EarsPanel::show_house_words);
+    house_sentence_ = new QLabel;
+    house_sentence_->setObjectName(QStringLiteral("house_words"));
+    house_sentence_->setWordWrap(true);
+    column->addWidget(house_, 1);
+    column->addWidget(house_sentence_);
     column->addWidget(line_of({new QLabel(tr("Target out front:")), target_}));
     return side;
 }
@@ -250,13 +256,24 @@ void EarsPanel::show_figures() {
         EarSpectrum marked;
         for (EarSpectrum& spectrum : ear_spectra(show))
             if (spectrum.performer == player) marked = std::move(spectrum);
-        return [this, marked, house = house_rows(show, result.get()), loads = load_rows(show)] {
-            house_model_->set_rows(house);
-            loads_model_->set_rows(loads);
-            bands_model_->set_rows(band_rows(marked));
-            sentence_->setText(marked.performer.empty() ? QString() : masked_words(marked));
-        };
+        return
+            [this, marked, house = house_rows(show, result.get()), words = wash_words(show), loads = load_rows(show)] {
+                const int place = std::max(0, house_->currentIndex().row());
+                house_words_ = words;
+                house_model_->set_rows(house);
+                house_->setCurrentIndex(house_model_->index(std::min(place, house_model_->rowCount() - 1), 0));
+                show_house_words();
+                loads_model_->set_rows(loads);
+                bands_model_->set_rows(band_rows(marked));
+                sentence_->setText(marked.performer.empty() ? QString() : masked_words(marked));
+            };
     });
+}
+
+void EarsPanel::show_house_words() {
+    house_sentence_->setText(house_model_->rowCount() == 0
+                                 ? tr("Put a listener from Parts into the house to see what the stage spills there.")
+                                 : house_words_.value(house_->currentIndex().row()));
 }
 
 Wish EarsPanel::wish_for(const std::string& performer) const {

@@ -53,6 +53,7 @@ class EarsPanel : public QWidget {
     QWidget* build_answer();
     QPushButton* button(const char* name, const QString& text, const QString& tip, void (EarsPanel::*slot)());
     void show_figures();
+    void show_house_words();
     void mark_selected();
     std::string marked_player() const;
     void solve(std::vector<Wish> wishes);
@@ -64,7 +65,9 @@ class EarsPanel : public QWidget {
     PlayersModel* players_model_;
     TextTable *house_model_, *loads_model_, *bands_model_;
     QTableView* players_ = nullptr;
-    QLabel* sentence_ = nullptr;
+    QTableView* house_ = nullptr;
+    QLabel *sentence_ = nullptr, *house_sentence_ = nullptr;
+    QStringList house_words_;  // by row
     QTabWidget* tabs_ = nullptr;
     QPlainTextEdit* answer_ = nullptr;
     QComboBox* wish_kind_ = nullptr;

@@ -17,15 +17,17 @@ QString dba_text(std::optional<double> level);
 QString db_text(std::optional<double> gain);
 QString minutes_text(std::optional<double> minutes);
 
-/// One line a player: from, to, or what limits it; then the margin.
+/// One line a player: from, to, and what limits it where the wish is not met; then the margin and the sends.
 QString solution_words(const Show& show, const SendSolution& solution);
-/// Margin and wash before and after, who has what at the ear.
+/// Margin and wash before and after, who has what at the ear, and the sends.
 QString quiet_words(const Show& before, const QuietStage& quiet);
-/// One line a source: what each player pays, and the margin.
+/// One line a source: what each player loses and how far she turns up, and the margin.
 QString louder_words(const Show& show, const std::vector<Louder>& costs);
 
-/// Place, wash, against target, who makes it, what turning or moving them does.
+/// Place, wash, against target.
 QList<QStringList> house_rows(const Show& show, const AnalysisResult* result);
+/// For each place, in the same order: who makes the wash there, what turning or moving them does.
+QStringList wash_words(const Show& show);
 /// Loudspeaker, what it is asked for at 1 m, what is left below its maximum.
 QList<QStringList> load_rows(const Show& show);
 /// Band, own, others, margin of one ear; bands where both are silent are left out.

@@ -22,7 +22,10 @@ int TextTable::columnCount(const QModelIndex& parent) const {
 }
 
 QVariant TextTable::data(const QModelIndex& index, int role) const {
-    if (!index.isValid() || (role != Qt::DisplayRole && role != Qt::ToolTipRole)) return {};
+    if (!index.isValid()) return {};
+    if (role == Qt::TextAlignmentRole)
+        return int(Qt::AlignVCenter | (index.column() == 0 ? Qt::AlignLeft : Qt::AlignRight));
+    if (role != Qt::DisplayRole && role != Qt::ToolTipRole) return {};
     return rows_[index.row()].value(index.column());
 }
 

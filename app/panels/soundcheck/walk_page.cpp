@@ -94,7 +94,7 @@ QString WalkPage::instruction() const {
         case Stage::caution:
             return tr("One mix at a time: raise, listen, name the band, cut no more than needed, and again.");
         case Stage::raise:
-            return (first ? tr("Raise %1 slowly until something begins to ring, then take the fader back a little. "
+            return (first ? tr("Raise mix %1 slowly until something begins to ring, then take the fader back a little. "
                                "Most likely it is %2: %3 → %4.")
                                 .arg(name_text(work_.document.show(), first->mix), band_text(first->band_hz),
                                      name_text(work_.document.show(), first->loudspeaker),

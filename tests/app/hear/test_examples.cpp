@@ -64,6 +64,16 @@ class TestHearExamples : public QObject {
         QVERIFY(std::abs(grown->dominant_hz / ring.hz - 1.0) < 0.001);
         QVERIFY(std::abs(grown->growth_db_per_s / ring.build_up_db_per_s - 1.0) < 0.05);
         QVERIFY(faded->growth_db_per_s < 0.0);
+        // The further below the margin, the faster it dies, up to where the filters' own ringing is left.
+        double slower = 0.0;
+        for (const double below : {2.0, 4.0, 6.0, 8.0, 12.0}) {
+            sound->set_raise_db(*margin - below);
+            const auto still = sound->measure();
+            QVERIFY(still.has_value());
+            QVERIFY2(still->growth_db_per_s < 0.8 * slower,
+                     qPrintable(QStringLiteral("%1 dB below: %2 dB/s").arg(below).arg(still->growth_db_per_s)));
+            slower = still->growth_db_per_s;
+        }
     }
 };
 

@@ -187,6 +187,30 @@ class Ears : public QObject {
         show.backline[0].level_1m_dba = 50.0;
         QVERIFY(ear_spectra(show)[0].masked.empty());
     }
+    /// The sentence names the part that its figure belongs to, and of two inputs the one that is heard there.
+    void the_part_that_is_named_is_the_one_that_is_worst() {
+        Show show = one_player();
+        show.performers[0].own_acoustic_dba.reset();
+        show.inputs[0].spectrum = SpectrumName::pink;
+        Backline amp;
+        amp.id = "amp";
+        amp.position = {0.5, 4.0, 1.6};
+        amp.level_1m_dba = 95.0;
+        amp.spectrum = SpectrumName::voice;
+        show.backline = {amp};
+        auto masked = ear_spectra(show)[0].masked;
+        QCOMPARE(masked.size(), std::size_t{1});
+        QVERIFY2(masked[0].sentence.starts_with("Your middle is under amp ("), masked[0].sentence.c_str());
+        Input bass = show.inputs[0];
+        bass.id = "bass", bass.spectrum = SpectrumName::bass;
+        show.inputs.push_back(bass);
+        show.mixes[0].sends[0].level_db = 60.0;
+        show.mixes[0].sends.push_back({"bass", 80.0, {}});
+        show.backline[0].spectrum = SpectrumName::bass;
+        masked = ear_spectra(show)[0].masked;
+        QVERIFY(!masked.empty());
+        QVERIFY2(masked[0].sentence.starts_with("Your upper notes are under amp ("), masked[0].sentence.c_str());
+    }
 };
 HOWLMAP_TEST(Ears)
 #include "test_ears.moc"

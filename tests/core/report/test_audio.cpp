@@ -29,6 +29,17 @@ class AudioReportTest : public QObject {
             QVERIFY2(text.find(part) != std::string::npos, (text + part).c_str());
     }
 
+    void likeliestLoopsAloneAreToldInWords() {
+        const RingFindings findings{10.0, {{1262.0, 1.0, 4.0, 41.5, -8.25}}};
+        std::vector<LoopSuspect> six;
+        for (const char* name : {"a", "b", "c", "d", "e", "f"}) six.push_back({name, "w", 1250.0, 2.25});
+        Show show;
+        const std::string text = report::ring_text(findings, {six}, &show);
+        QVERIFY2(text.find("w > d") != std::string::npos && text.find("w > e") == std::string::npos, text.c_str());
+        QVERIFY2(text.find("and 2 more; --json lists them") != std::string::npos, text.c_str());
+        QCOMPARE(nlohmann::json::parse(ring_json(findings, {six}))["rings"][0]["loops"].size(), std::size_t{6});
+    }
+
     void noHowl() {
         const RingFindings findings{12.0, {}};
         QVERIFY(nlohmann::json::parse(ring_json(findings))["rings"].empty());

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the check says in words about ears, house and loudspeakers, against the figures it comes from.
+#include <fmt/format.h>
+
 #include "core/analysis/analysis.h"
 #include "core/listening/headroom.h"
 #include "core/listening/masking.h"
+#include "core/listening/quiet_stage.h"
 #include "core/listening/wash.h"
 #include "core/report/check_text.h"
 #include "tests/support/plain_stage.h"
@@ -73,13 +76,31 @@ class CheckText : public QObject {
     void the_loudspeaker_with_least_left_is_named() {
         Show show = stage();
         const auto loads = loudspeaker_loads(show);
-        QVERIFY(*loads[1].headroom_db < *loads[0].headroom_db && *loads[1].headroom_db > 0.0);
+        QVERIFY(*loads[1].headroom_db<*loads[0].headroom_db&& * loads[1].headroom_db> 0.0);
         QVERIFY2(has(told(show), report::object_name(show, loads[1].id) + " has least left: it is asked for " +
                                      std::to_string(std::lround(*loads[1].level_db)) + " dB at 1 m"),
                  told(show).c_str());
         show.loudspeakers[1].max_spl_db = 80.0;  // beyond what it can do: that is a warning
         QVERIFY(!has(told(show), "has least left"));
         QVERIFY2(has(told(show), "Look at this"), told(show).c_str());
+    }
+    void what_louder_costs_and_how_quiet_it_could_be() {
+        const Show show = stage();
+        const std::string text = told(show);
+        for (const Louder& louder : cost_of_louder(show))
+            if (louder.source == "amp")
+                for (const LouderCost& cost : louder.performers)
+                    if (cost.performer == "bea")
+                        QVERIFY2(has(text, fmt::format("  Bass amplifier: Bea {:.1f} dB", cost.turned_up_db)),
+                                 text.c_str());
+        const QuietStage quiet = quietest_stage(show);
+        QVERIFY(quiet.possible);
+        const auto bea = [](const std::vector<PerformerFigure>& ears) { return std::lround(*ears[1].ear_dba); };
+        QVERIFY2(has(text, fmt::format("  Bea: {} dBA, then {} dBA\n", bea(quiet.ears_before), bea(quiet.ears_after))),
+                 text.c_str());
+        Show silent = show;
+        silent.performers.pop_back();
+        QVERIFY(!has(told(silent), "Quietest stage"));
     }
 };
 

@@ -285,14 +285,17 @@ class TestSheet : public QObject {
         QVERIFY(text.contains(QStringLiteral("Input list")));
         QVERIFY(!text.contains(QStringLiteral("Monitor mixes")));
         options = {};
+        const QString whole = without_breaks(text_of(content_of(4, 2, false), options, dir));
+        QVERIFY2(whole.contains(QStringLiteral("no shadows of people and stands")), qPrintable(whole));
         options.one_mix_a_page = true;
         options.plan = options.inputs = options.risks = false;
         const QString desk = text_of(content_of(4, 3, false), options, dir);
-        QVERIFY(desk.contains(QStringLiteral("page 3 of 3")));
+        QVERIFY(desk.contains(QStringLiteral("page 4 of 4")));  // three mixes, and the list for all of them
+        QVERIFY(desk.indexOf(QStringLiteral("page 3 of 4")) < desk.indexOf(QStringLiteral("Ring-out list")));
         QCOMPARE(desk.count(QStringLiteral("Set at the desk")), 3);
         QCOMPARE(desk.count(QStringLiteral("Most likely to ring through this mix")), 1);
         options.inputs = true;  // then the first mix begins a page of its own too
-        QVERIFY(text_of(content_of(4, 3, false), options, dir).contains(QStringLiteral("page 4 of 4")));
+        QVERIFY(text_of(content_of(4, 3, false), options, dir).contains(QStringLiteral("page 5 of 5")));
     }
 
     void changes_since_an_older_version_have_their_own_list() {

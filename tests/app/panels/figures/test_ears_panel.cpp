@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The Ears panel: its figures are those of `check`; what the solvers find is one step and holds what it promised.
 #include <QDoubleSpinBox>
+#include <QLabel>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QTableView>
 
 #include "app/panels/ears/ears_model.h"
 #include "app/panels/ears/ears_panel.h"
 #include "app/panels/ears/ears_words.h"
+#include "app/settings/figures.h"
 #include "core/listening/exposure.h"
 #include "core/show/find.h"
 #include "tests/app/panels/figures/window_fixture.h"
@@ -60,7 +63,10 @@ class TestEarsPanel : public QObject {
             QCOMPARE(house->index(row, 2).data().toString(),
                      db_text(place[QStringLiteral("against_target_db")].toDouble()));
         }
-        QVERIFY(!house->index(0, 3).data().toString().isEmpty());
+        const QString first = stage_.find<QLabel>("house_words")->text();
+        QVERIFY2(first.startsWith(house->index(0, 0).data().toString()), qPrintable(first));
+        QVERIFY2(first.contains(QStringLiteral("Wedge")) && first.contains(QStringLiteral("What helps")),
+                 qPrintable(first));
         QVERIFY(stage_.find<QTableView>("loads")->model()->rowCount() > 0);
         QVERIFY(stage_.find<QTableView>("ear_bands")->model()->rowCount() > 5);
     }
@@ -111,13 +117,42 @@ class TestEarsPanel : public QObject {
         QVERIFY2(std::abs(*own - (std::round(now) - 2.0)) < 0.1, qPrintable(QString::number(*own)));
         stage_.document().undo();
     }
+    /// A level that cannot be had is told in dBA: how near it comes, and why no nearer.
+    void aWishBeyondReachSaysHowNearItComes() {
+        open("duo");
+        panel_->players().setCurrentIndex(panel_->players().model()->index(0, 0));
+        panel_->set_wish(WishKind::own_level, 130.0);
+        press("solve_one");
+        const QString answer = panel_->answer();
+        QVERIFY2(answer.contains(QStringLiteral(" dBA instead of 130.0 dBA. ")), qPrintable(answer));
+        QVERIFY2(answer.contains(QStringLiteral("Sends in ")), qPrintable(answer));
+    }
     void louderCostsAreTold() {
         open("duo");
         press("spiral");
         for (const Mix& mix : stage_.show().mixes)
             if (!mix.loudspeakers.empty())
                 QVERIFY2(panel_->answer().contains(QString::fromStdString(mix.name)), qPrintable(panel_->answer()));
+        QVERIFY2(panel_->answer().contains(QRegularExpression(QStringLiteral("Lena -\\d\\.\\d dB, turns up \\d"))),
+                 qPrintable(panel_->answer()));
         QVERIFY(!stage_.find<QPushButton>("apply_sends")->isEnabled());
+    }
+    void nobodyIsNamedByAnIdentifier() {
+        open("sixteen-inputs");
+        const auto says = [this](const std::string& words) {
+            return panel_->answer().contains(QRegularExpression(QStringLiteral("\\b%1\\b").arg(qstr(words))));
+        };
+        panel_->set_wish(WishKind::hear_margin, 40.0);
+        press("quietest");
+        int names = 0;
+        for (const Performer& player : stage_.show().performers) {
+            QVERIFY2(!says(player.id), qPrintable(panel_->answer()));
+            names += says(player.name) ? 1 : 0;
+        }
+        QVERIFY2(names > 0, qPrintable(panel_->answer()));
+        press("spiral");
+        for (const Backline& item : stage_.show().backline)
+            QVERIFY2(says(item.name) && !says(item.id), qPrintable(panel_->answer()));
     }
     /// The quietest stage of the largest example, against what `check` says of it, to 0.1 dB.
     void quietestStageIsConfirmedByCheck() {
