@@ -22,11 +22,14 @@ namespace {
 Part part_of(const QJsonObject& preset) {
     const QString language = QLocale().name().section(QLatin1Char('_'), 0, 0);
     const auto text = [&](const QString& key) { return preset.value(key).toString(); };
+    const auto in_language = [&](const QString& key) {
+        const QString words = text(key + QLatin1Char('_') + language);
+        return words.isEmpty() ? text(key) : words;
+    };
     Part part;
     part.id = text(QStringLiteral("id"));
-    part.name = text(QStringLiteral("name_") + language);
-    if (part.name.isEmpty()) part.name = text(QStringLiteral("name"));
-    part.group = QCoreApplication::translate("PartGroups", text(QStringLiteral("group")).toUtf8().constData());
+    part.name = in_language(QStringLiteral("name"));
+    part.group = in_language(QStringLiteral("group"));
     part.symbol = text(QStringLiteral("symbol"));
     part.source = text(QStringLiteral("source"));
     for (const QJsonValue& word : preset.value(QStringLiteral("keywords")).toArray())

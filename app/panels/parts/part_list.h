@@ -15,8 +15,8 @@ struct Part {
     QByteArray preset;  ///< JSON object as in the preset files
 };
 
-/// All parts of the preset files (resources under :/presets) in their order; the name in the user's language where the
-/// file has one.
+/// All parts of the preset files (resources under :/presets) in their order; name and group in the user's language
+/// where the file has them.
 QList<Part> load_parts();
 
 class PartList : public QAbstractListModel {

@@ -2,9 +2,11 @@
 // Every preset must be something that a show takes, that the plan can draw and that says where its figures come from.
 #include <QDir>
 #include <QFile>
+#include <QLocale>
 #include <nlohmann/json.hpp>
 #include <set>
 
+#include "app/panels/parts/part_list.h"
 #include "core/file/read.h"
 #include "tests/support/registry.h"
 
@@ -28,7 +30,8 @@ json show_with(const json& preset) {
     item["id"] = "one";
     if (list == "inputs") item["channel"] = 1;
     const bool flat = list == "performers" || list == "marks";
-    if (list != "risers" && item.value("kind", "") != "line") item["position"] = flat ? json{1.0, 2.0} : json{1.0, 2.0, preset["height_m"]};
+    if (list != "risers" && item.value("kind", "") != "line")
+        item["position"] = flat ? json{1.0, 2.0} : json{1.0, 2.0, preset["height_m"]};
     json show{{"format", "howlmap-show"}, {"version", 1}};
     show["stage"] = {{"outline", {{-4, 0}, {4, 0}, {4, 5}, {-4, 5}}}, {"surfaces", {{"floor", {{"absorption", 0.1}}}}}};
     (list == "risers" ? show["stage"] : show)[list] = json::array({item});
@@ -95,12 +98,28 @@ class PresetsTest : public QObject {
         const auto read = read_show(show_with(preset).dump());
         QVERIFY2(read, read ? "" : read.error().message().c_str());
         no_strangers_in(read->show);
-        for (const char* key : {"name", "name_de", "group", "group_de", "source"}) QVERIFY2(!preset.value(key, "").empty(), key);
+        for (const char* key : {"name", "name_de", "group", "group_de", "source"})
+            QVERIFY2(!preset.value(key, "").empty(), key);
         QVERIFY(preset["keywords"].is_array());
         const auto symbol = QString::fromStdString(preset.value("symbol", ""));
         for (const char* end : {".svg", "-small.svg"})
             QVERIFY2(QFile::exists(resource(QStringLiteral("symbols/") + symbol + QLatin1String(end))),
                      qPrintable(symbol));
+    }
+
+    void parts_speak_the_language_of_the_user() {
+        QLocale::setDefault(QLocale(QLocale::German));
+        const auto german = app::load_parts();
+        QLocale::setDefault(QLocale::c());
+        const auto english = app::load_parts();
+        QVERIFY(!german.isEmpty());
+        QCOMPARE(german.size(), english.size());
+        for (qsizetype i = 0; i < german.size(); ++i) {
+            const auto preset = json::parse(german[i].preset.toStdString());
+            QCOMPARE(german[i].name.toStdString(), preset["name_de"].get<std::string>());
+            QCOMPARE(german[i].group.toStdString(), preset["group_de"].get<std::string>());
+            QCOMPARE(english[i].group.toStdString(), preset["group"].get<std::string>());
+        }
     }
 };
 
