@@ -30,7 +30,7 @@ const Row kRows[] = {
     {"file.save_as", QT_TR_NOOP("Save &as..."), QKeySequence::SaveAs, "Ctrl+Shift+S", "",
      QT_TR_NOOP("Saves the show under another name and goes on with that file.")},
     {"file.revert", QT_TR_NOOP("Re&vert"), kNone, "", "", QT_TR_NOOP("Goes back to the show as the file holds it.")},
-    {"file.advance", QT_TR_NOOP("A&dvance sheet..."), kNone, "Ctrl+E", "",
+    {"file.advance", QT_TR_NOOP("A&dvance sheet..."), kNone, "Ctrl+T", "",
      QT_TR_NOOP("The sheet for the venue's engineer: pages, print, PDF, lists for a spreadsheet.")},
     {"file.close", QT_TR_NOOP("&Close"), QKeySequence::Close, "Ctrl+W", "close",
      QT_TR_NOOP("Closes this show and starts an empty one.")},

@@ -10,6 +10,7 @@
 
 namespace howlmap {
 namespace {
+constexpr double kExact = 1e-4;  // relative
 constexpr double kDecay = 80.0;  // 1/s of the weight: corrections reach about 30 Hz to either side
 }  // namespace
 
@@ -68,6 +69,7 @@ double Correction::functional(std::size_t constraint, std::size_t n) const {
 void Correction::apply(std::vector<double>& taps, const std::vector<Wanted>& wanted) const {
     if (wanted.empty()) return;
     Eigen::VectorXd missing(static_cast<Eigen::Index>(4 * wanted.size()));
+    bool exact = true;
     for (std::size_t i = 0; i < wanted.size(); ++i) {
         std::complex<double> value = 0.0, slope = 0.0;
         const std::complex<double> step = std::polar(1.0, -kTurn * wanted[i].hz / rate_hz_);
@@ -81,7 +83,10 @@ void Correction::apply(std::vector<double>& taps, const std::vector<Wanted>& wan
         const std::complex<double> dv = wanted[i].value - value, ds = decay_ * (wanted[i].slope - slope);
         const auto j = static_cast<Eigen::Index>(4 * i);
         missing(j) = dv.real(), missing(j + 1) = dv.imag(), missing(j + 2) = ds.real(), missing(j + 3) = ds.imag();
+        exact &= std::abs(dv) <= kExact * std::abs(wanted[i].value) &&
+                 std::abs(ds) <= kExact * decay_ * std::abs(wanted[i].slope);
     }
+    if (exact) return;  // a correction that nobody needs would only ring beside its frequencies
     const Eigen::VectorXd weights = gram_.solve(missing);
     for (std::size_t n = 0; n < length_; ++n) {
         double sum = 0.0;

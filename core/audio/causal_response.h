@@ -24,7 +24,8 @@ class Correction {
   public:
     /// first: sample at which responses may begin. frequencies in Hz, 8 at most, apart from each other.
     Correction(const std::vector<double>& hz, std::size_t first, double rate_hz);
-    /// Adds to `taps`, which must be longer than reach(). wanted: in the order of the frequencies.
+    /// Adds to `taps`, which must be longer than reach(), unless they meet what is wanted to 1e-4 as they are. wanted:
+    /// in the order of the frequencies.
     void apply(std::vector<double>& taps, const std::vector<Wanted>& wanted) const;
     std::size_t reach() const { return first_ + length_; }
 

@@ -18,6 +18,7 @@ namespace {
 constexpr std::size_t kFewestBins = 1u << 13, kMostBins = 1u << 16;  // at 48 kHz 0.34 and 2.7 s of sound
 constexpr double kSilent = 1e-5;  // of the whole: what may be left off a response's end, in amplitude
 constexpr std::size_t kMostExact = 8;
+constexpr double kNearZero = 1e-4;  // bins: so low that the longest delay turns nothing
 
 using Values = std::vector<Complex>;
 
@@ -61,8 +62,8 @@ std::vector<Point> sampled(const LoopModel& model, double rate_hz, const Job& jo
     tbb::parallel_for(
         tbb::blocked_range<std::size_t>(0, points.size(), 256), [&](const tbb::blocked_range<std::size_t>& range) {
             for (std::size_t k = range.begin(); k < range.end() && !job.cancelled(); ++k)
-                points[k] =
-                    point_at(model, std::max(0.1, static_cast<double>(k)) * rate_hz / static_cast<double>(2 * bins));
+                points[k] = point_at(
+                    model, std::max(kNearZero, static_cast<double>(k)) * rate_hz / static_cast<double>(2 * bins));
         });
     return points;
 }

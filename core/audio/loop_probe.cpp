@@ -12,6 +12,7 @@ namespace howlmap {
 namespace {
 
 constexpr double kSeconds = 4.0, kWindow_s = 0.05;
+constexpr double kRounds = 48.0;  // of the longest loop, at least: rings that lie close together need time to part
 // Below its height nobody hears it. The tails of kernels, cut where they are silent, stand a little lower: what fades
 // fast must not be watched until it has sunk into them.
 constexpr double kSilence_db = 80.0;
@@ -30,10 +31,23 @@ void turn_down(LoopEngine& engine, std::vector<float>& sound) {
     for (float& x : sound) x = std::abs(x) * kStep < kFaintest ? 0.0f : x * kStep;
 }
 
+// The longest way round, in samples, as the place of the strongest tap. Sound comes by once a round: what is shorter
+// than that shows the beat of a long loop, not its growth.
+std::size_t longest_round(const LoopKernels& kernels) {
+    std::size_t longest = 0;
+    for (const auto& input : kernels.loop)
+        for (const std::vector<float>& taps : input) {
+            const auto strongest = std::ranges::max_element(taps, {}, [](float x) { return std::abs(x); });
+            if (strongest != taps.end()) longest = std::max(longest, std::size_t(strongest - taps.begin()));
+        }
+    return longest;
+}
+
 Watched watch(const LoopKernels& kernels, const Eigen::MatrixXd& sends, const Job& job) {
     LoopEngine engine(kernels, sends, {}, -1);
     const std::size_t n = engine.block();
-    const auto blocks = static_cast<std::size_t>(kSeconds * kernels.rate_hz / static_cast<double>(n));
+    const double samples = std::max(kSeconds * kernels.rate_hz, kRounds * static_cast<double>(longest_round(kernels)));
+    const auto blocks = static_cast<std::size_t>(samples / static_cast<double>(n));
     std::vector<float> click(n, 0.0f), nothing(n, 0.0f), heard(n);
     click[0] = 1.0f;
     Watched out;
@@ -91,7 +105,8 @@ std::optional<LoopProbe> probe_loops(const LoopKernels& kernels, const Eigen::Ma
     seen.sound.resize(heard * kernels.block);
     const auto blocks =
         static_cast<std::size_t>(std::ceil(kWindow_s * kernels.rate_hz / static_cast<double>(kernels.block)));
-    const std::size_t window = std::clamp<std::size_t>(heard / kFewestWindows, 1, blocks);
+    const std::size_t round = std::min(longest_round(kernels) / kernels.block + 1, heard / 4);
+    const std::size_t window = std::max(std::clamp<std::size_t>(heard / kFewestWindows, 1, blocks), round);
     const double per_sample =
         slope_per_window(in_windows(seen.energy_db, window)) / static_cast<double>(kernels.block * window);
     return LoopProbe{dominant_hz(seen.sound, per_sample, kernels.rate_hz), per_sample * kernels.rate_hz};

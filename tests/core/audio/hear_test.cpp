@@ -197,6 +197,23 @@ class HearTest : public QObject {
         QVERIFY(std::abs(ring.build_up_db_per_s / pole.growth_db_per_s - 1.0) < 0.001);
     }
 
+    /// Sound comes by once a round; a long delay must not be taken for a growth.
+    void longDelaysGrowAndDieByTheRound() {
+        Show show = show_named(QStringLiteral("bare"));
+        show.system.latency_ms = 300.0;
+        const double margin = *stability_of(show, false).margin_db;
+        auto sound = LoopSound::prepare(show, {});
+        QVERIFY(sound.has_value());
+        for (const double beyond : {1.0, -1.0, -3.0, -6.0}) {
+            sound->set_raise_db(margin + beyond);
+            const auto probe = sound->measure();
+            QVERIFY(probe.has_value());
+            const double by_the_round = beyond / 0.302, heard = probe->growth_db_per_s;
+            QVERIFY2(std::abs(heard - by_the_round) < 0.15 * std::abs(by_the_round) + 1.0,
+                     qPrintable(QStringLiteral("%1 dB: %2, expected %3").arg(beyond).arg(heard).arg(by_the_round)));
+        }
+    }
+
     void growsBendsAndStaysBelowHalf() {
         const Show show = singer();
         const double margin = *stability_of(show, false).margin_db;
