@@ -2649,10 +2649,6 @@ Mehr sagt „howlmap %2 --help“.</translation>
         <translation>Alle</translation>
     </message>
     <message>
-        <source>The lowest sends at which everybody has the hear margin of the wish</source>
-        <translation>Die niedrigsten Sends, bei denen alle die gewünschte Hörreserve haben</translation>
-    </message>
-    <message>
         <source>House</source>
         <translation>Saal</translation>
     </message>
@@ -2699,6 +2695,10 @@ Mehr sagt „howlmap %2 --help“.</translation>
     <message>
         <source>Put a listener from Parts into the house to see what the stage spills there.</source>
         <translation>Setze aus den Teilen einen Zuhörer in den Saal, um zu sehen, was von der Bühne dort ankommt.</translation>
+    </message>
+    <message>
+        <source>The lowest sends at which everybody has the hear margin of the wish; what is nobody&apos;s own falls by 6 dB</source>
+        <translation>Die niedrigsten Sends, bei denen alle die gewünschte Hörreserve haben; was niemandes eigenes ist, sinkt um 6 dB</translation>
     </message>
 </context>
 <context>

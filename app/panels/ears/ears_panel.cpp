@@ -166,7 +166,7 @@ QWidget* EarsPanel::build_quiet() {
     connect(set_minutes_, &QDoubleSpinBox::valueChanged, players_model_, &PlayersModel::set_minutes);
     return line_of(
         {button("quietest", tr("Quietest stage"),
-                tr("The lowest sends at which everybody has the hear margin of the wish"), &EarsPanel::find_quietest),
+                tr("The lowest sends at which everybody has the hear margin of the wish; what is nobody's own falls by 6 dB"), &EarsPanel::find_quietest),
          button("spiral", tr("What louder costs"), tr("What 3 dB more of a neighbour or of backline costs everybody"),
                 &EarsPanel::tell_spiral),
          set_minutes_});
