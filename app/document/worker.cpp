@@ -10,6 +10,7 @@
 #include <oneapi/tbb/task_arena.h>
 
 #include <QPointer>
+#include <atomic>
 #include <exception>
 #include <utility>
 
@@ -29,6 +30,10 @@ void tell_broken_work(const QString& reason) {
     qCritical("howlmap: %s", qPrintable(reason));
     if (broken_work_listener.object) broken_work_listener.tell(reason);
 }
+
+/// Counts what has been handed to the interface thread. Qt's queue of events orders memory as well, but a thread
+/// sanitizer cannot see into it; here it can, and so watches results after they were handed over.
+std::atomic<unsigned> handed_over{0};
 
 void set_steps_back([[maybe_unused]] int steps) {
 #ifdef Q_OS_LINUX
@@ -109,6 +114,7 @@ void Worker::start(Work work) {
         } catch (...) {
             broken = QStringLiteral("?");
         }
+        handed_over.fetch_add(1, std::memory_order_release);
         if (!broken.isEmpty())
             QMetaObject::invokeMethod(
                 this, [broken] { tell_broken_work(broken); }, Qt::QueuedConnection);
@@ -118,6 +124,7 @@ void Worker::start(Work work) {
 }
 
 void Worker::finish(quint64 number, const Deliver& deliver) {
+    (void)handed_over.load(std::memory_order_acquire);
     running_ = false;
     const bool deliverable = wanted_ && number == number_ && deliver;
     if (waiting_) start(*std::exchange(waiting_, std::nullopt));
