@@ -9,18 +9,19 @@
 
 namespace howlmap {
 
+double knot_spacing_hz(const Room& room) { return std::min(2.2 / room.rt60_s, 1e9); }
+
 RoomField::RoomField(const Show& show)
-    : rt60_s_(show.stage.room->rt60_s),
+    : spacing_hz_(howlmap::knot_spacing_hz(*show.stage.room)),
       mean_square_(diffuse_mean_square(*show.stage.room, 1.0)),
-      knots_(static_cast<std::uint64_t>(std::ceil(kHighestHz * rt60_s_ / 2.2)) + 2) {
+      knots_(static_cast<std::uint64_t>(std::ceil(kHighestHz * show.stage.room->rt60_s / 2.2)) + 2) {
     int place = 0;
     for (const Input& input : show.inputs) {
         order_.push_back(is_line(input) ? -1 : place++);
         efficiencies_.push_back(random_energy_efficiencies(ReceiverPattern(input)));
     }
     const double speed = speed_of_sound(show.air.temperature_c);
-    for (const Loudspeaker& unit : show.loudspeakers)
-        factors_.push_back(directivity_factors(unit.directivity, speed));
+    for (const Loudspeaker& unit : show.loudspeakers) factors_.push_back(directivity_factors(unit.directivity, speed));
 }
 
 double RoomField::rms(int input, int loudspeaker, double hz) const {

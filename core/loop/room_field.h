@@ -9,6 +9,9 @@
 
 namespace howlmap {
 
+/// Hz between independent values of the room term: 2.2/RT60, held where no frequency comes near the first of them.
+double knot_spacing_hz(const Room& room);
+
 /// Statistics of the reverberant field between every loudspeaker and every microphone or pickup of a show with a room:
 /// a complex Gaussian over frequency whose values 2.2/RT60 apart are independent. Source: Schroeder, Acustica 4, 1954
 /// (English: J. Audio Eng. Soc. 35, 299-306, 1987).
@@ -18,7 +21,7 @@ class RoomField {
     explicit RoomField(const Show& show);
 
     /// Hz between independent values.
-    double knot_spacing_hz() const { return 2.2 / rt60_s_; }
+    double knot_spacing_hz() const { return spacing_hz_; }
     /// Knots of one pair: ceil(20000 RT60 / 2.2) + 2.
     std::uint64_t knots() const { return knots_; }
     /// Root mean square of the room term for input and loudspeaker by index in the show.
@@ -31,7 +34,7 @@ class RoomField {
     Complex value(const DrawNumbers& numbers, std::uint64_t first, int input, int loudspeaker, double hz) const;
 
   private:
-    double rt60_s_;
+    double spacing_hz_;
     double mean_square_;  // for Q = 1
     std::uint64_t knots_;
     std::vector<int> order_;  // of an input among microphones and pickups; -1 for a line

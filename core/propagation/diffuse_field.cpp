@@ -55,7 +55,8 @@ ThirdOctaveValues random_energy_efficiencies(const ReceiverPattern& pattern) {
 }
 
 double diffuse_mean_square(const Room& room, double directivity_factor) {
-    const double absorption_m2 = 0.161 * room.volume_m3 / room.rt60_s;
+    // Held where a room would be smaller than a grain of dust, so that what it makes is a number.
+    const double absorption_m2 = std::max(0.161 * room.volume_m3 / room.rt60_s, 1e-12);
     return 16.0 * kPi / (directivity_factor * absorption_m2);
 }
 

@@ -13,7 +13,7 @@ double steps_a_turn(Purpose purpose) {
 /// Knots of the room term, where there is one.
 std::optional<double> knot_spacing(const Show& show, Purpose purpose) {
     if (purpose != Purpose::draws || !show.stage.room) return std::nullopt;
-    return 2.2 / show.stage.room->rt60_s;
+    return knot_spacing_hz(*show.stage.room);
 }
 }  // namespace
 

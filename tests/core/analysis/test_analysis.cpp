@@ -107,6 +107,23 @@ class Analysis : public QObject {
         QVERIFY(analyse(two_wedges(), {}, job));
         QCOMPARE(most.load(), 1.0);
     }
+    void rooms_at_the_limits_of_a_file() {
+        constexpr double least = 5e-324;
+        Show show = two_wedges();
+        show.tolerance.draws = 5;
+        const double dry = *analyse(show)->tolerance->margin_p05_db;
+        for (const double rt60 : {least, 1e-9, 30.0})
+            for (const double volume : {least, 100.0, 1e7}) {
+                show.stage.room = Room{volume, rt60, {}};
+                const auto counted = analyse(show)->tolerance;
+                QVERIFY(counted);
+                // A term that is the same at all frequencies turns no locus: there may be none.
+                if (!counted->margin_p05_db) QVERIFY(rt60 < 1.0 && volume < 1.0);
+                // What dies at once is not there; what is smaller than a grain of dust and does not die howls.
+                if (rt60 < 1.0 && volume > 1.0) QVERIFY(std::abs(*counted->margin_p05_db - dry) < 0.01);
+                if (rt60 > 1.0 && volume < 1.0) QVERIFY(*counted->margin_p05_db < -60.0);
+            }
+    }
     void any_show_that_a_file_may_hold() {
         RandomShowOptions options;
         options.unknown_keys = false;
