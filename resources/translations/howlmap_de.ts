@@ -2205,16 +2205,22 @@ Mehr sagt „howlmap %2 --help“.</translation>
         <translation>Antwort des Korpus vorher und nachher</translation>
     </message>
     <message>
-        <source>How the body answers to the sound around it: thin as it is, heavy with the modes found.</source>
-        <translation>Wie der Korpus auf den Schall um ihn antwortet: dünn wie er ist, dick mit den gefundenen Moden.</translation>
-    </message>
-    <message>
         <source>%1 k</source>
         <translation>%1 k</translation>
     </message>
     <message>
         <source>lines %1 dB apart</source>
         <translation>Linien im Abstand von %1 dB</translation>
+    </message>
+    <message>
+        <source>How the body answers to the sound around it: dashed as it is, heavy with the modes found.</source>
+        <translation>Wie der Korpus auf den Schall um ihn antwortet: gestrichelt wie er ist, kräftig mit den gefundenen Moden.</translation>
+    </message>
+    <message>
+        <source>heavy: found
+dashed: as it is</source>
+        <translation>kräftig: gefunden
+gestrichelt: wie es ist</translation>
     </message>
 </context>
 <context>
@@ -5972,6 +5978,10 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     <message>
         <source>Which band?</source>
         <translation>Welches Band?</translation>
+    </message>
+    <message>
+        <source>%1 rings: take the fader back first. When ears and hands are ready, the cut for it comes next.</source>
+        <translation>%1 pfeift: nimm zuerst den Regler zurück. Wenn Ohren und Hände bereit sind, kommt als Nächstes die Absenkung dafür.</translation>
     </message>
 </context>
 <context>

@@ -67,7 +67,7 @@ void draw_mix(Flow& flow, const report::MixSheet& sheet, const BandRisk& risk) {
 namespace {
 constexpr double kTallFaders = 190.0;
 constexpr std::size_t kLinesToWrite = 5;
-constexpr int kRoomToWrite = 16;  // letters: a figure by hand is wider than print
+constexpr int kRoomToWrite = 30;  // letters: a figure by hand is wider than print
 
 std::string in_words(const char* english) { return sheet_text(english).toStdString(); }
 

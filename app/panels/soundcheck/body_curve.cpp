@@ -38,7 +38,7 @@ QPainterPath path_of(const std::vector<double>& db, double top, const QRectF& ar
 
 BodyCurve::BodyCurve(QWidget* parent) : QWidget(parent) {
     setAccessibleName(tr("Response of the body before and after"));
-    setToolTip(tr("How the body answers to the sound around it: thin as it is, heavy with the modes found."));
+    setToolTip(tr("How the body answers to the sound around it: dashed as it is, heavy with the modes found."));
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
 }
 
@@ -69,7 +69,9 @@ void BodyCurve::paintEvent(QPaintEvent*) {
         painter.drawLine(QPointF(area.left(), y), QPointF(area.right(), y));
     }
     painter.setPen(palette().color(QPalette::Text));
-    painter.drawText(area, Qt::AlignRight | Qt::AlignTop, tr("lines %1 dB apart").arg(kLineDb));
+    QString words = tr("lines %1 dB apart").arg(kLineDb);
+    if (before_ && after_) words += u'\n' + tr("heavy: found\ndashed: as it is");
+    painter.drawText(area, Qt::AlignRight | Qt::AlignTop, words);
     double top = -300.0;
     std::vector<double> before = before_ ? curve(*before_) : std::vector<double>{};
     std::vector<double> after = after_ ? curve(*after_) : std::vector<double>{};

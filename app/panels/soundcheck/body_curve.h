@@ -7,7 +7,7 @@
 
 namespace howlmap::app {
 
-/// How a body answers to the air around it, in dB over frequency: as it is (thin) and as it would be (heavy).
+/// How a body answers to the air around it, in dB over frequency: as it is (dashed) and as it would be (heavy).
 class BodyCurve : public QWidget {
     Q_OBJECT
   public:

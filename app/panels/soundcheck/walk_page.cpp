@@ -7,6 +7,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <utility>
 
 #include "app/document/document.h"
 #include "app/panels/soundcheck/cut_offer.h"
@@ -28,6 +29,7 @@ WalkPage::WalkPage(const Workspace& workspace, const RingOutModel& order, QWidge
     });
     connect(&work_.document, &Document::replaced, this, [this] {
         cuts_ = 0;
+        heard_hz_.reset();
         go(Stage::caution);
     });
     go(Stage::caution);
@@ -92,6 +94,10 @@ QString WalkPage::instruction() const {
     const RingOutBand* first = order_.at(0);
     switch (stage_) {
         case Stage::caution:
+            if (heard_hz_)
+                return tr("%1 rings: take the fader back first. When ears and hands are ready, the cut for it comes "
+                          "next.")
+                    .arg(hz_text(*heard_hz_));
             return tr("One mix at a time: raise, listen, name the band, cut no more than needed, and again.");
         case Stage::raise:
             return (first ? tr("Raise mix %1 slowly until something begins to ring, then take the fader back a little. "
@@ -119,6 +125,7 @@ void WalkPage::forward() {
     }
     if (stage_ != Stage::name) cuts_ = 0;
     go(Stage::raise);
+    if (heard_hz_) name_frequency(*std::exchange(heard_hz_, std::nullopt));
 }
 
 void WalkPage::finish() {
@@ -159,7 +166,10 @@ void WalkPage::name_band(const RingOutBand& band) {
 }
 
 void WalkPage::name_frequency(double hz) {
-    if (stage_ != Stage::raise && stage_ != Stage::name) return;
+    if (stage_ == Stage::caution) {
+        heard_hz_ = hz;
+        return step_->setText(instruction());
+    }
     go(Stage::name);
     band_->setCurrentIndex(std::max(0, band_->findData(third_octave_of(hz))));
     const RingOutBand* b = likely(third_octave_of(hz));

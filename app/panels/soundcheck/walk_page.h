@@ -2,6 +2,7 @@
 // The guided walk through a ring-out: cautions, raise, listen, name the band, cut no more than needed, next.
 #pragma once
 #include <QWidget>
+#include <optional>
 #include <vector>
 
 #include "app/panels/workspace.h"
@@ -29,7 +30,8 @@ class WalkPage : public QWidget {
     void refresh();  ///< the order is new
     /// It rings: on to naming the band, this one first.
     void name_band(const RingOutBand& band);
-    /// A live source or an ear with a meter knows the frequency itself.
+    /// A live source or an ear with a meter knows the frequency itself. Before the cautions are read it is kept until
+    /// then.
     void name_frequency(double hz);
 
   private:
@@ -46,6 +48,7 @@ class WalkPage : public QWidget {
     const RingOutModel& order_;
     Stage stage_ = Stage::caution;
     int cuts_ = 0;
+    std::optional<double> heard_hz_;
     QLabel *caution_, *step_;
     QComboBox* band_;
     QPushButton *forward_, *finish_;
