@@ -10,6 +10,7 @@
 
 namespace howlmap {
 namespace {
+constexpr double kEndless_db = 1e5;  // of a spiral without an end
 constexpr double kLowestOwn = 1e-6;  // of energy: an own send may fall by 60 dB where it is not needed
 
 /// Everybody's present hear margin as a wish that can be restored.
@@ -60,6 +61,12 @@ std::vector<double> lowered(const SendModel& model, double fall_db) {
     return energies;
 }
 }  // namespace
+
+double Louder::total_db() const {
+    double total = settles ? 0.0 : kEndless_db;
+    for (const LouderCost& cost : performers) total += cost.turned_up_db;
+    return total;
+}
 
 std::vector<Louder> cost_of_louder(const Show& show, const MarginOf& margin, double louder_db) {
     const SendModel before = send_model(show);

@@ -27,6 +27,7 @@ struct Louder {
     std::vector<LouderCost> performers;
     bool settles = true;  ///< false: each answer calls for another, and there is no end
     std::optional<double> margin_before_db, margin_after_db;  ///< of the loops, before and when everybody has answered
+    double total_db() const;  ///< what all turn up together, more than anything that ends where there is no end
 };
 
 /// The spiral: each backline item and each mix in turn gets `louder_db` louder (3 dB is common practice for "a bit

@@ -17,13 +17,6 @@ namespace {
 
 constexpr std::size_t kSources = 3;
 constexpr double kWorthTelling_db = 0.05;  // shows in one digit
-constexpr double kEndless_db = 1e3;        // dearer than anything that ends
-
-double total_db(const Louder& louder) {
-    double total = louder.settles ? 0.0 : kEndless_db;
-    for (const LouderCost& cost : louder.performers) total += cost.turned_up_db;
-    return total;
-}
 
 std::string source_name(const Show& show, const std::string& id) {
     const std::string name = object_name(show, id);
@@ -42,10 +35,10 @@ std::string louder_line(const Show& show, const Louder& louder) {
 
 std::string dearest(const Show& show) {
     auto costs = cost_of_louder(show);
-    std::ranges::stable_sort(costs, std::ranges::greater{}, total_db);
+    std::ranges::stable_sort(costs, std::ranges::greater{}, &Louder::total_db);
     std::string lines;
     for (const Louder& louder : costs | std::views::take(kSources))
-        if (total_db(louder) > kWorthTelling_db) lines += louder_line(show, louder);
+        if (louder.total_db() > kWorthTelling_db) lines += louder_line(show, louder);
     if (lines.empty()) return {};
     return fmt::format("\n{}\n{}", t("If one gets 3 dB louder: how far each turns up to hear as before"), lines);
 }

@@ -164,12 +164,13 @@ QWidget* EarsPanel::build_wish() {
 QWidget* EarsPanel::build_quiet() {
     set_minutes_ = spin(tr("Length of the set"), 1.0, 1440.0, 0, 90.0, tr(" min set"));
     connect(set_minutes_, &QDoubleSpinBox::valueChanged, players_model_, &PlayersModel::set_minutes);
-    return line_of(
-        {button("quietest", tr("Quietest stage"),
-                tr("The lowest sends at which everybody has the hear margin of the wish; what is nobody's own falls by 6 dB"), &EarsPanel::find_quietest),
-         button("spiral", tr("What louder costs"), tr("What 3 dB more of a neighbour or of backline costs everybody"),
-                &EarsPanel::tell_spiral),
-         set_minutes_});
+    return line_of({button("quietest", tr("Quietest stage"),
+                           tr("The lowest sends at which everybody has the hear margin of the wish; what is nobody's "
+                              "own falls by 6 dB"),
+                           &EarsPanel::find_quietest),
+                    button("spiral", tr("What louder costs"),
+                           tr("What 3 dB more of a neighbour or of backline costs everybody"), &EarsPanel::tell_spiral),
+                    set_minutes_});
 }
 
 QWidget* EarsPanel::build_right() {

@@ -2,6 +2,7 @@
 #include "app/panels/ears/ears_words.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 #include <algorithm>
 #include <cmath>
 #include <ranges>
@@ -20,6 +21,12 @@ constexpr std::size_t kHelps = 3;       ///< changes worth a try; the rest does 
 
 QString ears_text(const char* text) { return QCoreApplication::translate("Ears", text); }
 QString none() { return QStringLiteral("\u2013"); }
+
+/// A figure stays beside its unit where the line breaks.
+QString bound(QString words) {
+    static const QRegularExpression kUnit(QStringLiteral("(\\d) (dB|m|%)"));
+    return words.replace(kUnit, QStringLiteral("\\1\u00a0\\2"));
+}
 
 /// "Wedge 1 61 %, Wedge 2 20 %": the loudspeakers that make a tenth or more of the wash.
 QString makers(const Show& show, const Listener& place) {
@@ -163,7 +170,9 @@ QString louder_words(const Show& show, const std::vector<Louder>& costs) {
     QStringList lines{
         ears_text("If one gets 3 dB louder: what each player's hear margin loses, and how far she turns "
                   "up to hear as before.")};
-    for (const Louder& louder : costs) lines.append(louder_line(show, louder));
+    std::vector<Louder> dearest = costs;
+    std::ranges::stable_sort(dearest, std::ranges::greater{}, &Louder::total_db);
+    for (const Louder& louder : dearest) lines.append(louder_line(show, louder));
     return lines.join(u'\n');
 }
 
@@ -185,7 +194,7 @@ QStringList wash_words(const Show& show) {
         if (!who.isEmpty()) parts.append(ears_text("%1: made by %2.").arg(name_text(show, place.id), who));
         if (!helps.isEmpty()) parts.append(ears_text("What helps: %1.").arg(helps));
         all.append(parts.isEmpty() ? ears_text("No stage loudspeaker is heard at %1.").arg(name_text(show, place.id))
-                                   : parts.join(u' '));
+                                   : bound(parts.join(u' ')));
     }
     return all;
 }

@@ -21,7 +21,7 @@ QString minutes_text(std::optional<double> minutes);
 QString solution_words(const Show& show, const SendSolution& solution);
 /// Margin and wash before and after, who has what at the ear, and the sends.
 QString quiet_words(const Show& before, const QuietStage& quiet);
-/// One line a source: what each player loses and how far she turns up, and the margin.
+/// One line a source, the dearest first: what each player loses and how far she turns up, and the margin.
 QString louder_words(const Show& show, const std::vector<Louder>& costs);
 
 /// Place, wash, against target.

@@ -135,6 +135,8 @@ class TestEarsPanel : public QObject {
                 QVERIFY2(panel_->answer().contains(QString::fromStdString(mix.name)), qPrintable(panel_->answer()));
         QVERIFY2(panel_->answer().contains(QRegularExpression(QStringLiteral("Lena -\\d\\.\\d dB, turns up \\d"))),
                  qPrintable(panel_->answer()));
+        QVERIFY2(panel_->answer().section(u'\n', 1, 1).startsWith(QStringLiteral("Mix Lena: ")),  // 3.9 dB against 3.3
+                 qPrintable(panel_->answer()));
         QVERIFY(!stage_.find<QPushButton>("apply_sends")->isEnabled());
     }
     void nobodyIsNamedByAnIdentifier() {
