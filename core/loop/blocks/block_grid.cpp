@@ -84,16 +84,34 @@ void fill_stretch(BlockGrid& grid, const LoopTiming& timing, double steps, std::
     }
 }
 
-/// Blocks on a raster: three knot spacings each, or a part of one.
+/// The stretch between two nodes that a frequency lies in.
+std::size_t stretch_of(const std::vector<double>& nodes, double hz) {
+    const auto above = std::upper_bound(nodes.begin() + 1, nodes.end() - 1, hz);
+    return static_cast<std::size_t>(above - nodes.begin()) - 1;
+}
+
+/// Blocks on a raster: three knot spacings each, or a part of one, so that no path turns too far and none is wider than
+/// the stretch whose gains it takes.
 void fill_raster(BlockGrid& grid, const LoopTiming& timing, double steps, double spacing) {
-    double width = 3.0 * spacing;
-    const double needed = kIntervals / (steps * (timing.spread_s + 1e-9));
-    while (width > needed) width /= width > 2.0 * spacing ? 3.0 : 2.0;
-    for (double low = std::floor(kLowestHz / width) * width; low < kHighestHz; low += width) {
+    const std::vector<double>& nodes = grid.nodes;
+    const double turns = kIntervals / (steps * (timing.spread_s + 1e-9));
+    const auto width_at = [&](double low) {
+        const std::size_t stretch = stretch_of(nodes, low);
+        const double most = std::min(turns, nodes[stretch + 1] - nodes[stretch]);
+        // Knots stand at ends of blocks, or at points of those that hold three.
+        const auto on_raster = [&](double width) {
+            const double place = low / std::min(width, spacing);
+            return std::abs(place - std::round(place)) < 1e-3;
+        };
+        double width = 3.0 * spacing;
+        while (width > most || !on_raster(width)) width /= width > 2.0 * spacing ? 3.0 : 2.0;
+        return width;
+    };
+    for (double low = std::floor(kLowestHz / spacing) * spacing, width = 0.0; low < kHighestHz; low += width) {
+        width = width_at(low);
         const double from = std::max(low, kLowestHz), to = std::min(low + width, kHighestHz);
         if (to - from < 1e-6) continue;
-        const auto above = std::upper_bound(grid.nodes.begin(), grid.nodes.end() - 1, 0.5 * (from + to));
-        grid.blocks.push_back(block_at(grid.nodes, static_cast<std::size_t>(above - grid.nodes.begin()) - 1, from, to));
+        grid.blocks.push_back(block_at(nodes, stretch_of(nodes, 0.5 * (from + to)), from, to));
     }
 }
 }  // namespace
