@@ -4,6 +4,7 @@
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QScrollBar>
+#include <utility>
 
 #include "app/canvas/drag_reading.h"
 #include "app/canvas/items/guides.h"
@@ -18,6 +19,7 @@
 #include "app/canvas/tools/plan_tools.h"
 #include "app/export/ground.h"
 #include "app/export/length_text.h"
+#include "core/units/bands.h"
 
 namespace howlmap::app {
 
@@ -77,6 +79,7 @@ PlanView::PlanView(Document& document, Selection& selection, AnalysisService& an
         set_overlay({});
         zoom_fit();
     });
+    connect(&analysis_, &AnalysisService::updated, this, &PlanView::follow_frequency);
     set_rulers_visible(true);
     zoom_fit();
 }
@@ -99,20 +102,24 @@ void PlanView::set_overlay(const OverlayChoice& choice) {
     if (choice == overlay_) return;
     overlay_ = choice;
     layers_->set_overlay(choice);
+    follow_frequency();
     Q_EMIT overlay_changed();
 }
 
-void PlanView::set_frequency(std::optional<double> hz) {
-    frequency_ = hz;
-    layers_->frequency_changed();
-}
-
-std::optional<double> PlanView::shown_frequency() const {
-    if (frequency_) return frequency_;
+double PlanView::shown_frequency() const {
+    constexpr double kUsualHz = 1000.0;  // while nothing rings and nothing is chosen
+    if (overlay_.hz) return *overlay_.hz;
+    if (overlay_.band) return third_octave_centre(*overlay_.band);
     if (highlight_) return highlight_->hz;
     const auto result = analysis_.result();
-    if (result && !result->rings.empty()) return result->rings.front().hz;
-    return std::nullopt;
+    return result && !result->rings.empty() ? result->rings.front().hz : kUsualHz;
+}
+
+void PlanView::follow_frequency() {
+    const double hz = shown_frequency();
+    if (hz == std::exchange(told_hz_, hz)) return;
+    layers_->frequency_changed();
+    Q_EMIT shown_frequency_changed(hz);
 }
 
 void PlanView::set_snapping(bool on) { snapping_ = on; }
@@ -132,7 +139,7 @@ void PlanView::set_rulers_visible(bool on) {
 void PlanView::set_highlight(const std::optional<Ring>& ring) {
     highlight_ = ring;
     layers_->set_highlight(ring);
-    layers_->frequency_changed();
+    follow_frequency();
 }
 
 void PlanView::set_ghost(const std::optional<Show>& show) { layers_->set_ghost(show); }

@@ -49,11 +49,10 @@ class PlanView : public QGraphicsView {
 
     ToolKind tool() const;
     const OverlayChoice& overlay() const { return overlay_; }
-    /// The frequency at which lobes are drawn and waves are counted; absent: that of the worst ring.
-    std::optional<double> frequency() const { return frequency_; }
     const std::optional<Ring>& highlight() const { return highlight_; }
-    /// The chosen frequency, else that of the highlighted ring, else that of the worst ring, if there is one.
-    std::optional<double> shown_frequency() const;
+    /// Hz at which lobes and patterns are drawn and waves are counted: what the map is asked for, else that of the
+    /// highlighted ring, else that of the worst ring, else 1 kHz.
+    double shown_frequency() const;
     bool snapping() const { return snapping_; }
     bool grid_visible() const { return grid_visible_; }
     bool rulers_visible() const { return rulers_visible_; }
@@ -77,7 +76,6 @@ class PlanView : public QGraphicsView {
   public Q_SLOTS:
     void set_tool(howlmap::app::ToolKind tool);
     void set_overlay(const howlmap::app::OverlayChoice& choice);
-    void set_frequency(std::optional<double> hz);
     void set_snapping(bool on);
     void set_grid_visible(bool on);
     void set_rulers_visible(bool on);
@@ -116,6 +114,7 @@ class PlanView : public QGraphicsView {
   Q_SIGNALS:
     void tool_changed(howlmap::app::ToolKind tool);
     void overlay_changed();
+    void shown_frequency_changed(double hz);
     void zoom_changed(double pixels_per_metre);
     void pointer_reading(const QString& text);           ///< for the status bar: place and map value under the pointer
     void trouble(const howlmap::app::Trouble& trouble);  ///< something could not be done: asks for attention
@@ -145,6 +144,7 @@ class PlanView : public QGraphicsView {
     bool focusNextPrevChild(bool next) override;
 
   private:
+    void follow_frequency();
     void zoom_to(double pixels_per_metre, QPoint anchor);
     void show_rect(const QRectF& rect);
     NameRoom name_room() const;
@@ -161,7 +161,7 @@ class PlanView : public QGraphicsView {
     Selection& selection_;
     AnalysisService& analysis_;
     OverlayChoice overlay_;
-    std::optional<double> frequency_;
+    double told_hz_ = 0.0;  ///< shown_frequency() when it was last told
     std::optional<Ring> highlight_;
     bool snapping_ = true, grid_visible_ = true, rulers_visible_ = true;
     bool fits_ = true;            ///< the whole plan stays in view until the user zooms or pans

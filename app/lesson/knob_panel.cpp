@@ -3,7 +3,6 @@
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QDoubleSpinBox>
 #include <QGridLayout>
 #include <QLabel>
 #include <QSignalBlocker>
@@ -12,6 +11,7 @@
 #include <cmath>
 
 #include "app/lesson/lesson_state.h"
+#include "app/settings/number_box.h"
 #include "core/report/words.h"
 #include "core/units/lengths.h"
 
@@ -72,7 +72,7 @@ KnobPanel::KnobPanel(LessonState& state, QWidget* parent) : QWidget(parent), sta
 
 void KnobPanel::add_number(QGridLayout* grid, int place, Knob knob, const QString& name, const QString& unit) {
     const KnobRange& range = range_of(knob);
-    auto* box = new QDoubleSpinBox;
+    auto* box = new NumberBox;
     box->setObjectName(QString::fromLatin1(range.key));
     box->setRange(range.least, range.most);
     box->setDecimals(range.step < 0.05 ? 2 : range.step < 1.0 ? 1 : 0);

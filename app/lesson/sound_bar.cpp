@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/lesson/sound_bar.h"
 
-#include <QDoubleSpinBox>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 
 #include "app/lesson/player.h"
 #include "app/settings/icons.h"
+#include "app/settings/number_box.h"
 
 namespace howlmap::app {
 
@@ -17,7 +17,7 @@ SoundBar::SoundBar(std::function<Wish()> wish, QWidget* parent)
       player_(new Player(this)),
       play_(new QPushButton(icon(QStringLiteral("play")), tr("Hea&r it"))),
       stop_(new QPushButton(icon(QStringLiteral("stop")), tr("&Stop"))),
-      raise_(new QDoubleSpinBox),
+      raise_(new NumberBox),
       words_(new QLabel) {
     play_->setObjectName(QStringLiteral("hear"));
     stop_->setObjectName(QStringLiteral("stop"));

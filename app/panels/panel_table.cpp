@@ -35,6 +35,14 @@ QWidget* make_talking(const Workspace& work, QWidget* parent) {
     return panel;
 }
 
+/// Patterns are drawn at the frequency that the plan shows.
+QWidget* make_inspector(const Workspace& work, QWidget* parent) {
+    auto* panel = new InspectorPanel(work.document, work.selection, parent);
+    panel->set_frequency(work.plan.shown_frequency());
+    QObject::connect(&work.plan, &PlanView::shown_frequency_changed, panel, &InspectorPanel::set_frequency);
+    return panel;
+}
+
 QWidget* make_parts(const Workspace& work, QWidget* parent) {
     auto* panel = new PartsPanel(parent);
     QObject::connect(panel, &PartsPanel::chosen, &work.plan,
@@ -56,7 +64,7 @@ std::span<const PanelEntry> panel_table() {
          Qt::RightDockWidgetArea, make<CuresPanel>},
         {"inspector", QT_TRANSLATE_NOOP("panels", "Inspector"),
          QT_TRANSLATE_NOOP("panels", "Every property of what is selected."), "Alt+4", Qt::RightDockWidgetArea,
-         make<InspectorPanel>},
+         make_inspector},
         {"response", QT_TRANSLATE_NOOP("panels", "Response"),
          QT_TRANSLATE_NOOP("panels", "Loop gain over frequency, and the faders that change it."), "Alt+5",
          Qt::BottomDockWidgetArea, make<ResponsePanel>},

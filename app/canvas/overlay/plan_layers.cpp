@@ -8,8 +8,6 @@
 
 namespace howlmap::app {
 namespace {
-constexpr double kUsualHz = 1000.0;  ///< of lobes while nothing rings and nothing is chosen
-
 std::optional<MapRequest> request_of(const OverlayChoice& choice) {
     MapRequest request;
     switch (choice.kind) {
@@ -96,6 +94,6 @@ void PlanLayers::frequency_changed() { refresh_lobes(); }
 
 void PlanLayers::refresh_loops() { loops_.refresh(view_.analysis().result().get(), highlight_); }
 
-void PlanLayers::refresh_lobes() { lobes_->refresh(view_.shown_frequency().value_or(kUsualHz)); }
+void PlanLayers::refresh_lobes() { lobes_->refresh(view_.shown_frequency()); }
 
 }  // namespace howlmap::app

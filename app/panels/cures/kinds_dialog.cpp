@@ -3,13 +3,13 @@
 
 #include <QCheckBox>
 #include <QDialogButtonBox>
-#include <QDoubleSpinBox>
 #include <QGridLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
 
 #include "app/panels/cures/cure_text.h"
+#include "app/settings/number_box.h"
 
 namespace howlmap::app {
 
@@ -45,7 +45,7 @@ QWidget* KindsDialog::build_rows() {
 void KindsDialog::add_row(QGridLayout& grid, CureKind kind) {
     const QString name = kind_text(kind);
     QWidget* box = grid.parentWidget();
-    const Row row{kind, new QCheckBox(name, box), new QDoubleSpinBox(box)};
+    const Row row{kind, new QCheckBox(name, box), new NumberBox(box)};
     row.offered->setObjectName(QStringLiteral("offer_") + QLatin1StringView(to_string(kind)));
     row.trouble->setObjectName(QStringLiteral("trouble_") + QLatin1StringView(to_string(kind)));
     row.trouble->setRange(0.0, CureChoices::kMostTrouble);

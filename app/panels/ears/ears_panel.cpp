@@ -2,7 +2,6 @@
 #include "app/panels/ears/ears_panel.h"
 
 #include <QComboBox>
-#include <QDoubleSpinBox>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
@@ -21,6 +20,7 @@
 #include "app/panels/ears/ears_model.h"
 #include "app/panels/ears/ears_words.h"
 #include "app/panels/ears/text_table.h"
+#include "app/settings/number_box.h"
 #include "app/settings/theme.h"
 
 namespace howlmap::app {
@@ -53,7 +53,7 @@ QTableView* table(QAbstractItemModel* model, const char* id, const QString& name
 }
 
 QDoubleSpinBox* spin(const QString& name, double low, double high, int digits, double value, const QString& unit) {
-    auto* box = new QDoubleSpinBox;
+    auto* box = new NumberBox;
     box->setAccessibleName(name);
     box->setToolTip(name);
     box->setRange(low, high);

@@ -2,7 +2,6 @@
 #include "app/panels/mixes/mixes_panel.h"
 
 #include <QClipboard>
-#include <QDoubleSpinBox>
 #include <QGuiApplication>
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -14,6 +13,7 @@
 #include "app/panels/mixes/sends_model.h"
 #include "app/panels/steady_delegate.h"
 #include "app/panels/table_clipboard.h"
+#include "app/settings/number_box.h"
 #include "core/show/edits.h"
 #include "core/show/find.h"
 
@@ -21,7 +21,7 @@ namespace howlmap::app {
 namespace {
 
 QDoubleSpinBox* level_box(QWidget* parent, const QString& suffix, const QString& name) {
-    auto* box = new QDoubleSpinBox(parent);
+    auto* box = new NumberBox(parent);
     box->setRange(-60.0, 160.0);
     box->setDecimals(1);
     box->setSingleStep(0.5);

@@ -2,7 +2,6 @@
 #include "app/panels/soundcheck/cut_offer.h"
 
 #include <QComboBox>
-#include <QDoubleSpinBox>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -10,6 +9,7 @@
 
 #include "app/document/document.h"
 #include "app/settings/figures.h"
+#include "app/settings/number_box.h"
 #include "core/report/words.h"
 #include "core/units/bands.h"
 #include "core/units/notes.h"
@@ -56,7 +56,7 @@ void CutOffer::build() {
     with_->setAccessibleName(tr("Band or notch"));
     with_->setToolTip(tr("A band of the graphic equaliser, or a notch at the frequency itself: it costs less tone."));
     with_->addItems({tr("band"), tr("notch")});
-    depth_ = new QDoubleSpinBox;
+    depth_ = new NumberBox;
     depth_->setObjectName(QStringLiteral("cut_depth"));
     depth_->setAccessibleName(tr("Depth of the cut"));
     depth_->setToolTip(tr("Computed so that the next ring is as far; change it to what was really cut."));

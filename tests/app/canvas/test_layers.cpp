@@ -216,9 +216,18 @@ void TestLayers::a_highlighted_ring_is_lit_and_labelled() {
     QTRY_VERIFY(has_lines(f.view) && f.view.layers().loops().back().lit);
     QVERIFY(f.view.layers().loops().back().labelled);
     QCOMPARE(f.view.layers().loops().back().hz, ring.hz);
-    QCOMPARE(f.view.shown_frequency(), std::optional(ring.hz));
-    f.view.set_frequency(500.0);
-    QCOMPARE(f.view.shown_frequency(), std::optional(500.0));
+    QCOMPARE(f.view.shown_frequency(), ring.hz);
+    QSignalSpy told(&f.view, &PlanView::shown_frequency_changed);
+    OverlayChoice choice{OverlayKind::feedback, text_of("m1"), {}, 0.85, 500.0};
+    f.view.set_overlay(choice);
+    QCOMPARE(f.view.shown_frequency(), 500.0);
+    choice.hz.reset();
+    choice.band = 20;  // 2 kHz by IEC 61260-1
+    f.view.set_overlay(choice);
+    QVERIFY(std::abs(f.view.shown_frequency() - 1995.26) < 0.01);
+    QCOMPARE(told.count(), 2);
+    f.view.set_overlay({});
+    QCOMPARE(f.view.shown_frequency(), ring.hz);
     f.view.set_highlight(std::nullopt);
     QTRY_VERIFY(!f.view.layers().loops().back().lit);
 }

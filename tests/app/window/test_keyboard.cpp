@@ -3,8 +3,8 @@
 #include <QAbstractButton>
 #include <QAbstractSlider>
 #include <QAbstractSpinBox>
-#include <QAction>
 #include <QAccessible>
+#include <QAction>
 #include <QComboBox>
 #include <QLineEdit>
 #include <QMainWindow>
@@ -15,6 +15,7 @@
 #include <QToolBar>
 #include <QToolButton>
 
+#include "app/settings/number_box.h"
 #include "tests/app/window/windows.h"
 #include "tests/support/registry.h"
 
@@ -89,6 +90,30 @@ class TestKeyboard : public QObject {
     Q_OBJECT
 
   private Q_SLOTS:
+    void pointAndCommaAreBothDecimalMarks() {
+        for (const char* language : {"de_DE", "en_US", "de_CH"})
+            for (const char* typed : {"9.5", "9,5"}) {
+                NumberBox box;
+                box.setLocale(QLocale(QLatin1String(language)));
+                box.setRange(-120.0, 2000.0);
+                box.setDecimals(2);
+                box.setSuffix(QStringLiteral(" dB"));
+                box.selectAll();
+                QTest::keyClicks(&box, QLatin1String(typed));
+                QTest::keyClick(&box, Qt::Key_Return);
+                QCOMPARE(box.value(), 9.5);
+            }
+    }
+    void everyNumberIsTypedThatWay() {
+        int seen = 0;
+        for_every_window([&](QWidget& window, const QString& name) {
+            for (auto* box : window.findChildren<QDoubleSpinBox*>()) {
+                ++seen;
+                QVERIFY2(qobject_cast<NumberBox*>(box), qPrintable(name + u' ' + box->objectName()));
+            }
+        });
+        QVERIFY(seen >= 8);
+    }
     void everyControlHasAName() {
         QStringList nameless;
         int seen = 0;
