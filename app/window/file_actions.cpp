@@ -65,6 +65,7 @@ bool FileActions::new_on_stage(const QString& resource) {
     if (!may_leave() || !done(session_.open_copy(resource))) return false;
     Show show = document_.show();
     show.title.clear();
+    show.notes.clear();  // they tell what the stage is for
     show.display.units = Preferences::load().units();
     session_.start_new(std::move(show));
     return true;

@@ -82,12 +82,24 @@ void SendsModel::set_awake(bool awake) {
     if (awake_ && stale_) measure_ears();
 }
 
+namespace {
+/// What each send gains on its way to the ear, dB: the same whatever its level, so that a fader needs no new figures.
+EarLevels ear_gains_of_sends(const Show& show) {
+    EarLevels gains = ear_levels_of_sends(show);
+    for (auto one = gains.begin(); one != gains.end(); ++one) {
+        const Mix* mix = find_by_id(show.mixes, one.key().first.toStdString());
+        *one -= find_send(*mix, one.key().second.toStdString())->level_db;
+    }
+    return gains;
+}
+}  // namespace
+
 void SendsModel::measure_ears() {
     stale_ = !awake_;
     if (stale_) return;
     worker_.run([this, show = document_.show()](const Job&) -> Worker::Deliver {
-        return [this, levels = ear_levels_of_sends(show)] {
-            ears_ = levels;
+        return [this, gains = ear_gains_of_sends(show)] {
+            ear_gains_ = gains;
             if (!inputs_.isEmpty() && !mixes_.isEmpty())
                 Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
             Q_EMIT ears_updated();
@@ -115,9 +127,10 @@ std::optional<double> SendsModel::level(const QModelIndex& cell) const {
 }
 
 std::optional<double> SendsModel::ear_level(const QModelIndex& cell) const {
-    const auto found = ears_.constFind({mix_at(cell.column()), input_at(cell.row())});
-    if (found == ears_.constEnd() || !level(cell)) return std::nullopt;
-    return *found;
+    const auto found = ear_gains_.constFind({mix_at(cell.column()), input_at(cell.row())});
+    const auto now = level(cell);
+    if (found == ear_gains_.constEnd() || !now) return std::nullopt;
+    return *now + *found;
 }
 
 QString SendsModel::listener(int column) const {

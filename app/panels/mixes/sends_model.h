@@ -58,7 +58,7 @@ class SendsModel : public QAbstractTableModel {
     Document& document_;
     Worker worker_;
     QStringList inputs_, mixes_;
-    EarLevels ears_;
+    EarLevels ear_gains_;  ///< what each send gains on its way to the ear, dB
     bool awake_ = true, stale_ = false;
 };
 

@@ -157,6 +157,17 @@ class TestMainWindow : public QObject {
         QVERIFY2(said.contains(QStringLiteral("bad.howlmap")) && said.contains(QStringLiteral("/air/humidity_pct")),
                  qPrintable(said));
     }
+    void aNewShowOnAStageHasTheStageAndNothingElse() {
+        for (const char* stage : {"club-corner", "hall", "open-air-deck", "teaching-room"}) {
+            MainWindow window;
+            QVERIFY(window.files().new_on_stage(QStringLiteral(":/stages/%1.howlmap").arg(QLatin1String(stage))));
+            const Show& show = window.document().show();
+            QVERIFY(show.title.empty() && show.notes.empty() && show.inputs.empty() && show.loudspeakers.empty());
+            QVERIFY(!(show.stage == Stage()));
+            QVERIFY(window.document().path().isEmpty() && !window.document().modified());
+            QCOMPARE(window.document().undo_stack().count(), 0);
+        }
+    }
     void aDroppedFileOpens() {
         save_show(path("dropped.howlmap"), "dropped");
         MainWindow window;

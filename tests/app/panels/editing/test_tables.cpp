@@ -2,6 +2,7 @@
 #include <QClipboard>
 #include <QGuiApplication>
 #include <QLineEdit>
+#include <QSignalSpy>
 #include <QTableView>
 
 #include "app/panels/inputs/inputs_model.h"
@@ -131,7 +132,11 @@ class TestTables : public QObject {
         QTRY_VERIFY(model.ear_level(cell).has_value());
         const double wanted = std::round(*model.ear_level(cell)) - 5.0;
         QVERIFY(model.set_for_ear(cell, wanted));
-        QTRY_VERIFY(std::abs(*model.ear_level(cell) - wanted) <= 0.06);  // sends are set to 0.1 dB
+        QVERIFY(model.set_for_ear(cell, wanted + 2.0));                    // at once, without new figures
+        QVERIFY(std::abs(*model.ear_level(cell) - wanted - 2.0) <= 0.06);  // sends are set to 0.1 dB
+        QSignalSpy measured(&model, &SendsModel::ears_updated);
+        QTRY_VERIFY(measured.count() > 0);
+        QVERIFY(std::abs(*model.ear_level(cell) - wanted - 2.0) <= 0.06);
         QCOMPARE(model.listener(0), QStringLiteral("Ada"));
     }
 
