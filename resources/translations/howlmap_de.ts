@@ -1760,8 +1760,8 @@ Mehr sagt „howlmap %2 --help“.</translation>
         <translation>Stelle den Hochpass von {} auf {}, {} dB je Oktave.</translation>
     </message>
     <message>
-        <source>Below its lowest notes there is nothing to hear, but much to ring.</source>
-        <translation>Unter den tiefsten Tönen gibt es nichts zu hören, aber viel, was pfeifen kann.</translation>
+        <source>Little of this sound lies below, but much can ring there. Listen whether its lowest notes keep their weight.</source>
+        <translation>Darunter liegt wenig von diesem Klang, aber viel kann dort pfeifen. Hör hin, ob die tiefsten Töne ihr Gewicht behalten.</translation>
     </message>
     <message>
         <source>channel {} ({})</source>
