@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <utility>
 
-#include "core/analysis/loop_part.h"
+#include "core/show/loop_part.h"
 
 namespace howlmap::app {
 namespace {

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <utility>
 
-#include "core/analysis/loop_part.h"
+#include "core/show/loop_part.h"
 
 namespace howlmap::app {
 namespace {

@@ -3,6 +3,7 @@
 
 #include "core/maps/grid.h"
 #include "core/maps/mapper.h"
+#include "core/show/loop_part.h"
 
 namespace howlmap {
 namespace {
@@ -13,8 +14,16 @@ bool same_request(const MapRequest& a, const MapRequest& b) {
            a.options.coarse == b.options.coarse && a.options.band == b.options.band && a.options.hz == b.options.hz;
 }
 
-/// A show without what no map depends on, so that a change of a name or a note draws nothing anew.
-Show what_matters(const Show& show) {
+/// A show without what no map of its kind depends on, so that a change of a name or a note draws nothing anew, nor a
+/// player who steps aside a map of loops.
+Show what_matters(const Show& show, MapKind kind) {
+    if (kind == MapKind::feedback) {
+        Show part = loop_part(show);
+        part.stage.outline = show.stage.outline;
+        part.stage.room.reset();  // a map is as drawn: without the room's term, and without draws
+        part.tolerance = {};
+        return part;
+    }
     Show rest;
     rest.air = show.air;
     rest.system.latency_ms = show.system.latency_ms;
@@ -48,7 +57,7 @@ MapEngine& MapEngine::operator=(MapEngine&&) noexcept = default;
 tl::expected<MapEngine::Shown, MapError> MapEngine::update(const Show& show, const MapRequest& request, const Job& job,
                                                            const std::function<void(const Shown&)>& shown) {
     if (auto wrong = maps::wrong_option(request)) return tl::unexpected(*wrong);
-    Show matters = what_matters(show);
+    Show matters = what_matters(show, request.kind);
     if (state_->last && same_request(request, state_->request) && matters == state_->show) {
         if (shown) shown(state_->last);
         return state_->last;

@@ -2,8 +2,8 @@
 #include <functional>
 
 #include "core/analysis/analysis.h"
-#include "core/analysis/loop_part.h"
 #include "core/report/analysis_json.h"
+#include "core/show/loop_part.h"
 #include "tests/support/random_show.h"
 #include "tests/support/registry.h"
 

@@ -100,6 +100,25 @@ class Engine : public QObject {
         const auto louder = engine.update(show, request);
         QVERIFY(louder && louder->get() != first->get());
     }
+    void a_map_of_loops_outlives_what_touches_no_loop() {
+        Show show = quiet(7);
+        MapEngine engine;
+        const MapRequest request{MapKind::feedback, heard_input(show), {.step = 0.25}};
+        const auto first = engine.update(show, request);
+        show.performers.clear();
+        show.listeners.push_back({});
+        show.tolerance.draws += 1;
+        show.stage.room = Room{900.0, 1.7, {}};
+        show.inputs[0].channel += 5;
+        const auto again = engine.update(show, request);
+        QVERIFY(first && again);
+        QCOMPARE(again->get(), first->get());
+        const auto scratch = make_map(show, request);
+        QVERIFY(scratch && same_numbers(**again, *scratch));
+        show.stage.outline[0].x -= 1.0;
+        const auto wider = engine.update(show, request);
+        QVERIFY(wider && wider->get() != first->get());
+    }
     void cancelled_when_asked() {
         const Show show = quiet(7);
         for (const MapRequest& request : {MapRequest{MapKind::feedback, heard_input(show), {.step = 0.02}},

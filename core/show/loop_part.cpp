@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/analysis/loop_part.h"
+#include "core/show/loop_part.h"
 
 namespace howlmap {
 namespace {
