@@ -2271,6 +2271,10 @@ gestrichelt: wie es ist</translation>
 <context>
     <name>howlmap::app::CuresPanel</name>
     <message>
+        <source>Large: gain to count on</source>
+        <translation>Groß: verlässlicher Gewinn</translation>
+    </message>
+    <message>
         <source>Progress of the search</source>
         <translation>Fortschritt der Suche</translation>
     </message>
@@ -3654,6 +3658,10 @@ gestrichelt: wie es ist</translation>
 </context>
 <context>
     <name>howlmap::app::LoopsPanel</name>
+    <message>
+        <source>Large: margin to count on</source>
+        <translation>Groß: verlässliche Reserve</translation>
+    </message>
     <message>
         <source>Rings, worst first</source>
         <translation>Pfeifstellen, schlimmste zuerst</translation>

@@ -26,6 +26,7 @@ CuresPanel::CuresPanel(const Workspace& workspace, QWidget* parent)
       model_(new CureModel(this)),
       list_(new QListView),
       empty_(new QLabel),
+      figures_(new QLabel),
       detail_(new QLabel),
       plan_(new QLabel),
       progress_(new QProgressBar) {
@@ -38,11 +39,15 @@ CuresPanel::CuresPanel(const Workspace& workspace, QWidget* parent)
     progress_->setTextVisible(false);
     progress_->setMaximumHeight(4);
     progress_->setAccessibleName(tr("Progress of the search"));
+    figures_->setText(tr("Large: gain to count on"));
+    figures_->setAlignment(Qt::AlignRight);
+    figures_->setContentsMargins(8, 2, 8, 2);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addWidget(progress_);
     column->addWidget(empty_);
+    column->addWidget(figures_);
     column->addWidget(list_, 1);
     column->addWidget(detail_);
     column->addWidget(build_buttons());
@@ -122,6 +127,7 @@ void CuresPanel::refresh() {
     if (any) list_->setCurrentIndex(model_->index(std::max(0, model_->row_of(current_))));
     filling_ = false;
     list_->setVisible(any);
+    figures_->setVisible(any);
     setFocusProxy(any ? list_ : nullptr);  // Tab does not go on from what hides behind a proxy
     for (QWidget* button : {apply_, why_, apply_plan_}) button->setVisible(any || service_.report());
     list_->setEnabled(service_.fresh());

@@ -42,7 +42,7 @@ class CuresPanel : public QWidget {
     CureService service_;
     CureModel* model_;
     QListView* list_;
-    QLabel *empty_, *detail_, *plan_;
+    QLabel *empty_, *figures_, *detail_, *plan_;
     QPushButton *apply_, *why_, *apply_plan_;
     QProgressBar* progress_;
     std::string current_;   ///< id of the cure that the user chose

@@ -24,6 +24,7 @@ LoopsPanel::LoopsPanel(const Workspace& workspace, QWidget* parent)
       model_(new RingModel(this)),
       list_(new QListView),
       empty_(new QLabel),
+      figures_(new QLabel),
       why_(new QLabel),
       teach_(new QPushButton(icon(QStringLiteral("lesson")), tr("Show in the &lesson"))) {
     show_as_cards(*list_, *model_, "rings", tr("Rings, worst first"));
@@ -37,10 +38,14 @@ LoopsPanel::LoopsPanel(const Workspace& workspace, QWidget* parent)
     why_->setMargin(8);
     why_->setTextFormat(Qt::RichText);
     why_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    figures_->setText(tr("Large: margin to count on"));
+    figures_->setAlignment(Qt::AlignRight);
+    figures_->setContentsMargins(8, 2, 8, 2);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addWidget(empty_);
+    column->addWidget(figures_);
     column->addWidget(list_, 1);
     column->addWidget(why_);
     teach_->setObjectName(QStringLiteral("show_in_lesson"));
@@ -73,6 +78,7 @@ void LoopsPanel::refresh() {
                : tr("The first figures are on their way."));
     empty_->setVisible(!any);
     list_->setVisible(any);
+    figures_->setVisible(any);
     setFocusProxy(any ? list_ : nullptr);  // Tab does not go on from what hides behind a proxy
     // The ring that was looked at is followed while things move.
     const auto& ring = work_.spotlight.ring();

@@ -34,7 +34,7 @@ class LoopsPanel : public QWidget {
     Workspace work_;
     RingModel* model_;
     QListView* list_;
-    QLabel *empty_, *why_;
+    QLabel *empty_, *figures_, *why_;
     QPushButton* teach_;
     bool refreshing_ = false;
 };
