@@ -63,11 +63,11 @@ QString read_player(const Show& show, const QString& text, std::string& performe
 QString read_transducer(const QString& text, Input& input) {
     const QString word = text.trimmed().toLower();
     if (qstr(report::transducer_words(input)).toLower() == word) return {};
-    if (word == input_text("line")) {
+    if (word == input_text("line").toLower()) {
         input.transducer = Line{};
         return {};
     }
-    if (word == input_text("pickup")) {
+    if (word == input_text("pickup").toLower()) {
         if (!pickup_of(input)) input.transducer = Pickup{};
         return {};
     }
@@ -118,6 +118,7 @@ QString input_cell(const Show& show, const Input& input, InputsModel::Column col
 }
 
 QString set_input_cell(Show& show, Input& input, InputsModel::Column column, const QString& text) {
+    if (text == input_cell(show, input, column)) return {};
     switch (column) {
         case InputsModel::channel:
             return read_channel(text, input.channel);

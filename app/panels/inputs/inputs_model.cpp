@@ -5,6 +5,7 @@
 #include <QMimeData>
 #include <algorithm>
 
+#include "app/panels/table_clipboard.h"
 #include "core/show/edits.h"
 #include "core/show/find.h"
 
@@ -137,20 +138,39 @@ bool InputsModel::move_row(int from, int to) {
     });
 }
 
+/// The input that each pasted row belongs to, empty for a new one: by channel where that is told, else from the row on.
+QStringList InputsModel::ids_for(const PastedRows& pasted, int first_row) const {
+    const auto channel_cell = pasted.titled ? pasted.columns.indexOf(int(channel)) : -1;
+    QStringList ids, left = ids_;
+    for (const QStringList& cells : pasted.rows) {
+        if (channel_cell < 0) {
+            ids.append(id_at(first_row + static_cast<int>(ids.size())));
+            continue;
+        }
+        const auto found = std::find_if(left.begin(), left.end(), [&](const QString& id) {
+            return index(row_of(id), channel).data(Qt::EditRole).toString() == cells.value(channel_cell).trimmed();
+        });
+        ids.append(found == left.end() ? QString() : *found);
+        if (found != left.end()) left.erase(found);
+    }
+    return ids;
+}
+
 QStringList InputsModel::paste(const QModelIndex& top_left, const QString& text) {
+    constexpr int kLeastTitles = 2;  // one word alone may be a name
     QStringList troubles;
     const int first_row = top_left.isValid() ? top_left.row() : rowCount();
-    const int first_column = top_left.isValid() ? top_left.column() : 0;
-    QStringList lines = QString(text).remove(QLatin1Char('\r')).split(QLatin1Char('\n'));
-    while (!lines.isEmpty() && lines.last().isEmpty()) lines.removeLast();
+    const PastedRows pasted = pasted_rows(*this, text, std::max(top_left.column(), 0), kLeastTitles);
+    const QStringList ids = ids_for(pasted, first_row);
     document_.edit(tr("Paste into input list"), [&](Show& show) {
-        for (int r = 0; r < lines.size(); ++r) {
-            const std::string id = id_at(first_row + r).toStdString();
-            Input& input = id.empty() ? new_line_input(show) : *find_by_id(show.inputs, id);
-            const QStringList cells = lines[r].split(QLatin1Char('\t'));
-            for (int c = 0; c < cells.size() && first_column + c < column_count; ++c) {
-                const QString trouble = set_input_cell(show, input, static_cast<Column>(first_column + c), cells[c]);
-                if (!trouble.isEmpty()) troubles.append(tr("row %1: %2").arg(first_row + r + 1).arg(trouble));
+        for (qsizetype r = 0; r < ids.size(); ++r) {
+            Input& input = ids[r].isEmpty() ? new_line_input(show) : *find_by_id(show.inputs, ids[r].toStdString());
+            const qsizetype row = ids[r].isEmpty() ? first_row + r : row_of(ids[r]);
+            for (qsizetype c = 0; c < pasted.rows[r].size(); ++c) {
+                const int column = pasted.columns.value(c, -1);
+                if (column < 0) continue;
+                const QString trouble = set_input_cell(show, input, static_cast<Column>(column), pasted.rows[r][c]);
+                if (!trouble.isEmpty()) troubles.append(tr("row %1: %2").arg(row + 1).arg(trouble));
             }
         }
     });

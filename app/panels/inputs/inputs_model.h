@@ -9,6 +9,8 @@
 
 namespace howlmap::app {
 
+struct PastedRows;
+
 class InputsModel : public QAbstractTableModel {
     Q_OBJECT
   public:
@@ -35,18 +37,21 @@ class InputsModel : public QAbstractTableModel {
     /// Id of the input in a row, empty outside.
     QString id_at(int row) const;
     int row_of(const QString& id) const;
-    /// Puts tab separated text into the cells from `top_left` on, as one step. Rows beyond the last become new line
+    /// Puts tab separated text into the cells from `top_left` on, as one step; under a row of titles into the columns
+    /// that it names, and with channels among them into the rows of those. Rows that are not there become new line
     /// inputs. Cells that cannot be read are left as they were; returns a sentence for each of them.
     QStringList paste(const QModelIndex& top_left, const QString& text);
 
   private:
     void refresh();
+    QStringList ids_for(const PastedRows& pasted, int first_row) const;
 
     Document& document_;
     QStringList ids_;  ///< in channel order
 };
 
-/// Sets one cell of the input list from text. Returns an empty string, or a sentence that says what was expected.
+/// Sets one cell of the input list from text; what it reads already is left as it is. Returns an empty string, or a
+/// sentence that says what was expected.
 QString set_input_cell(Show& show, Input& input, InputsModel::Column column, const QString& text);
 /// The text of one cell, as it is copied and edited.
 QString input_cell(const Show& show, const Input& input, InputsModel::Column column);

@@ -7,6 +7,7 @@
 #include <map>
 
 #include "app/panels/numbers.h"
+#include "app/panels/table_clipboard.h"
 #include "app/settings/figures.h"
 #include "core/listening/ears.h"
 #include "core/report/words.h"
@@ -193,6 +194,7 @@ bool SendsModel::set_level(Show& show, const QModelIndex& cell, std::optional<do
 bool SendsModel::setData(const QModelIndex& index, const QVariant& value, int role) {
     if (role != Qt::EditRole) return false;
     const QString text = value.toString().trimmed();
+    if (text == index.data(Qt::EditRole).toString()) return true;  // looked at, and left as exact as it was
     const auto level = number_of(text);
     if (!text.isEmpty() && !level) return false;
     bool ok = false;
@@ -225,22 +227,37 @@ bool SendsModel::move_mix(int from, int to) {
     });
 }
 
+/// The cell that a pasted one belongs to: where titles stand beside the rows or above the columns, by those.
+QModelIndex SendsModel::pasted_cell(const PastedRows& pasted, qsizetype row, qsizetype cell, int first_row) const {
+    const int column = pasted.columns.value(cell, -1);
+    if (pasted.cell_of_title < 0) return index(first_row + static_cast<int>(row), column);
+    const QString title = pasted.rows[row].value(pasted.cell_of_title);
+    for (int r = 0; r < rowCount(); ++r)
+        if (headerData(r, Qt::Vertical, Qt::DisplayRole).toString() == title) return index(r, column);
+    return {};
+}
+
+bool SendsModel::paste_cell(Show& show, const QModelIndex& cell, const QString& text) const {
+    if (!cell.isValid()) return false;
+    if (text == cell.data(Qt::EditRole).toString()) return true;
+    const auto level = number_of(text);
+    return (text.isEmpty() || level) && set_level(show, cell, level);
+}
+
 QStringList SendsModel::paste(const QModelIndex& top_left, const QString& text) {
+    constexpr int kLeastTitles = 1;  // no level looks like the title of a mix
+    const PastedRows pasted = pasted_rows(*this, text, std::max(top_left.column(), 0), kLeastTitles);
+    if (!top_left.isValid() && !pasted.titled) return {tr("Mark the cell where the first value goes.")};
     QStringList troubles;
-    if (!top_left.isValid()) return {tr("Mark the cell where the first value goes.")};
-    QStringList lines = QString(text).remove(QLatin1Char('\r')).split(QLatin1Char('\n'));
-    while (!lines.isEmpty() && lines.last().isEmpty()) lines.removeLast();
     document_.edit(tr("Paste sends"), [&](Show& show) {
-        for (int r = 0; r < lines.size(); ++r) {
-            const QStringList cells = lines[r].split(QLatin1Char('\t'));
-            for (int c = 0; c < cells.size(); ++c) {
-                const QModelIndex cell = index(top_left.row() + r, top_left.column() + c);
-                const auto level = number_of(cells[c].trimmed());
-                const bool readable = cells[c].trimmed().isEmpty() || level;
-                if (!readable || !cell.isValid() || !set_level(show, cell, level))
-                    troubles.append(tr("\"%1\": expected a level from -60 to 160 dB inside the table").arg(cells[c]));
+        for (qsizetype r = 0; r < pasted.rows.size(); ++r)
+            for (qsizetype c = 0; c < pasted.rows[r].size(); ++c) {
+                if (c == pasted.cell_of_title) continue;
+                const QString value = pasted.rows[r][c].trimmed();
+                const QModelIndex cell = pasted_cell(pasted, r, c, std::max(top_left.row(), 0));
+                if (!paste_cell(show, cell, value))
+                    troubles.append(tr("\"%1\": expected a level from -60 to 160 dB inside the table").arg(value));
             }
-        }
     });
     return troubles;
 }

@@ -12,6 +12,8 @@
 
 namespace howlmap::app {
 
+struct PastedRows;
+
 /// A-weighted level at the ear of the first player who hears the mix, by (mix id, input id).
 using EarLevels = QHash<QPair<QString, QString>, double>;
 EarLevels ear_levels_of_sends(const Show& show);
@@ -41,6 +43,8 @@ class SendsModel : public QAbstractTableModel {
     /// silent.
     bool set_for_ear(const QModelIndex& cell, double ear_dba);
     bool move_mix(int from, int to);
+    /// Tab separated levels from this cell on, as one step; under titles of mixes and beside those of inputs where they
+    /// say. Returns a sentence for each cell that was left as it was.
     QStringList paste(const QModelIndex& top_left, const QString& text);
     /// Whether the ear levels belong to the show as it stands.
     bool settled() const { return !worker_.busy() && !stale_; }
@@ -53,6 +57,8 @@ class SendsModel : public QAbstractTableModel {
   private:
     void refresh();
     void measure_ears();
+    QModelIndex pasted_cell(const PastedRows& pasted, qsizetype row, qsizetype cell, int first_row) const;
+    bool paste_cell(Show& show, const QModelIndex& cell, const QString& text) const;
     bool set_level(Show& show, const QModelIndex& cell, std::optional<double> level) const;
 
     Document& document_;
