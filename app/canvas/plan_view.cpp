@@ -168,8 +168,8 @@ void PlanView::mousePressEvent(QMouseEvent* event) {
     tools_->press(*event);
 }
 void PlanView::mouseMoveEvent(QMouseEvent* event) {
-    tools_->move(*event);
     read_place(event->position().toPoint());
+    tools_->move(*event);  // what a tool reads there says more than the place alone
 }
 void PlanView::mouseReleaseEvent(QMouseEvent* event) { tools_->release(*event); }
 void PlanView::mouseDoubleClickEvent(QMouseEvent* event) {

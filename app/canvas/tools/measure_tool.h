@@ -1,5 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
+#include <QObject>
+#include <optional>
+
 #include "app/canvas/tools/tool.h"
 
 namespace howlmap::app {
@@ -7,6 +10,8 @@ namespace howlmap::app {
 class MeasureItem;
 
 /// Measures between two places or two objects: distance, bearing, travel time, whole waves at the chosen frequency.
+/// By mouse from where it was pressed; by keys from the object that is selected when the tool is taken to the one that
+/// is selected then, so that Tab walks from one reading to the next. What was measured is followed as it moves.
 class MeasureTool : public Tool {
   public:
     explicit MeasureTool(PlanView& view);
@@ -18,10 +23,21 @@ class MeasureTool : public Tool {
     Qt::CursorShape cursor() const override { return Qt::CrossCursor; }
 
   private:
-    Vec3 place_at(const Pointer& pointer) const;
+    /// An object, or where there is none a place on the floor.
+    struct End {
+        std::string id;
+        Vec3 place;
+    };
+    End end_at(const Pointer& pointer) const;
+    std::optional<End> end_of(const QString& id) const;
+    Vec3 place_of(const End& end) const;
+    void begin_at_selection();
+    void follow_selection();
+    void refresh();
 
     MeasureItem* item_;
-    Vec3 from_;
+    std::optional<End> from_, to_;
+    QObject context_;  ///< of the connections
 };
 
 }  // namespace howlmap::app
