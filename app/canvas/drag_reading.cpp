@@ -22,15 +22,16 @@ DragReading::DragReading(PlanView& view) : QLabel(&view), view_(view) {
     setBackgroundRole(QPalette::ToolTipBase);
     setForegroundRole(QPalette::ToolTipText);
     hide();
-    connect(&view.analysis(), &AnalysisService::updated, this, [this] {
+    const auto refresh = [this] {
         if (active_) update_at(at_);
-    });
+    };
+    connect(&view.analysis(), &AnalysisService::updated, this, refresh);
+    connect(&view.analysis(), &AnalysisService::margin_moved, this, refresh);
 }
 
 void DragReading::begin(const Ids& dragged) {
     active_ = true;
-    const auto result = view_.analysis().result();
-    margin_at_start_ = result ? result->margin_db : std::nullopt;
+    margin_at_start_ = view_.analysis().margin_db();
     choose_pair(dragged);
 }
 
@@ -52,11 +53,9 @@ QString DragReading::words() const {
     QStringList lines;
     const QString pair = pair_text(view_.document().show(), loudspeaker_, input_);
     if (!pair.isEmpty()) lines.append(pair);
-    const auto result = view_.analysis().result();
-    if (result && result->margin_db) {
-        QString margin = tr("Margin as drawn %1").arg(margin_text(result->margin_db));
-        if (margin_at_start_)
-            margin += tr(" (%1 since the start)").arg(gain_text(*result->margin_db - *margin_at_start_));
+    if (const auto now = view_.analysis().margin_db()) {
+        QString margin = tr("Margin as drawn %1").arg(margin_text(now));
+        if (margin_at_start_) margin += tr(" (%1 since the start)").arg(gain_text(*now - *margin_at_start_));
         lines.append(margin);
     }
     return lines.join(u'\n');

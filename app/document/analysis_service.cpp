@@ -4,16 +4,23 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/loop/swift_margin.h"
 #include "core/show/loop_part.h"
 
 namespace howlmap::app {
 namespace {
 constexpr int kAnalysisSettleMs = 60;
+constexpr int kAllLoopsMs = 250;  // between two lists of rings under the hand
 constexpr std::size_t kMostKnown = 12;
 }  // namespace
 
 AnalysisService::AnalysisService(Document& document, QObject* parent)
-    : QObject(parent), document_(document), pace_(document, [this] { Q_EMIT updated(); }) {
+    : QObject(parent),
+      document_(document),
+      pace_(document, [this] { Q_EMIT updated(); }),
+      swift_pace_(document, [this] { start_swift(); }),
+      drawn_pace_(
+          document, [this] { start_drawn(); }, kAllLoopsMs) {
     settle_.setSingleShot(true);
     settle_.setInterval(kAnalysisSettleMs);
     connect(&settle_, &QTimer::timeout, this, &AnalysisService::start_counted);
@@ -22,6 +29,7 @@ AnalysisService::AnalysisService(Document& document, QObject* parent)
     connect(&document_, &Document::replaced, this, [this] {
         result_.reset();
         known_.clear();
+        swift_.cancel();
         drawn_.cancel();
         stop_counting();
         restart();
@@ -46,9 +54,26 @@ Worker::Work AnalysisService::analysis(bool with_draws, Accept accept) const {
 
 void AnalysisService::restart() {
     if (counting_ && !(*counting_ == loop_part(document_.show()))) stop_counting();
-    start_drawn();
+    if (document_.in_gesture()) swift_pace_.ask();
+    drawn_pace_.ask();
     settle_.start();
     Q_EMIT started();
+}
+
+std::optional<double> AnalysisService::margin_db() const {
+    if (swift_revision_ > drawn_revision_) return swift_db_;
+    return result_ ? result_->margin_db : std::nullopt;
+}
+
+void AnalysisService::start_swift() {
+    swift_.run([this, show = document_.show(), revision = document_.revision()](const Job&) -> Worker::Deliver {
+        const auto margin = swift_margin(show);
+        return [this, revision, margin] {
+            swift_revision_ = revision;
+            swift_db_ = margin ? std::optional(margin->margin_db) : std::nullopt;
+            Q_EMIT margin_moved();
+        };
+    });
 }
 
 void AnalysisService::stop_counting() {

@@ -28,10 +28,14 @@ class AnalysisService : public QObject {
     /// Whether the as-drawn figures (fresh) and the draws (counted) belong to the current revision.
     bool fresh() const { return drawn_revision_ == document_.revision(); }
     bool counted() const { return counted_revision_ == document_.revision(); }
+    /// Margin as drawn of the newest edit for which it is known: while the hand moves ahead of result(). Absent without
+    /// a loop, and before the first result.
+    std::optional<double> margin_db() const;
     bool busy() const { return drawn_.busy() || counted_.busy() || settle_.isActive(); }
 
   Q_SIGNALS:
     void updated();                  ///< result() changed: first the figures as drawn, then those to count on
+    void margin_moved();             ///< margin_db() changed under the hand
     void started();                  ///< the result is no longer that of the show
     void progress(double fraction);  ///< of the draws, 0..1
 
@@ -44,6 +48,7 @@ class AnalysisService : public QObject {
     using Accept = std::function<void(Known)>;
 
     void restart();
+    void start_swift();
     void start_drawn();
     void start_counted();
     void stop_counting();
@@ -54,13 +59,14 @@ class AnalysisService : public QObject {
 
     Document& document_;
     QTimer settle_;
-    Pace pace_;
+    Pace pace_, swift_pace_, drawn_pace_;
     std::shared_ptr<const AnalysisResult> result_;
     std::vector<std::shared_ptr<const Known>>
         known_;                     ///< newest first; for undo and redo, and for what touches no loop
     std::optional<Show> counting_;  ///< loop_part() of the show whose draws are under way
-    quint64 drawn_revision_ = 0, counted_revision_ = 0;
-    Worker drawn_{Worker::Manners::behind},
+    std::optional<double> swift_db_;
+    quint64 swift_revision_ = 0, drawn_revision_ = 0, counted_revision_ = 0;
+    Worker swift_{Worker::Manners::behind}, drawn_{Worker::Manners::behind},
         counted_{Worker::Manners::behind};  // last, so that they have stopped before anything else goes
 };
 

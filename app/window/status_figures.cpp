@@ -38,6 +38,7 @@ StatusFigures::StatusFigures(Document& document, AnalysisService& analysis, QWid
     row->setSpacing(14);
     for (QWidget* widget : std::initializer_list<QWidget*>{ring_, progress_, drawn_, counted_}) row->addWidget(widget);
     connect(&analysis_, &AnalysisService::updated, this, &StatusFigures::refresh);
+    connect(&analysis_, &AnalysisService::margin_moved, this, &StatusFigures::refresh_margins);
     connect(&analysis_, &AnalysisService::started, this, &StatusFigures::refresh);
     connect(&analysis_, &AnalysisService::progress, this,
             [this](double fraction) { progress_->setValue(qRound(100.0 * fraction)); });
@@ -58,7 +59,7 @@ void StatusFigures::refresh() {
 void StatusFigures::refresh_margins() {
     const auto result = analysis_.result();
     const QString none = QStringLiteral("–");
-    drawn_->setText(tr("as drawn %1").arg(result ? margin_text(result->margin_db) : none));
+    drawn_->setText(tr("as drawn %1").arg(result ? margin_text(analysis_.margin_db()) : none));
     const bool known = result && result->tolerance;
     // Until the draws of this revision are there the last figure stays, marked as such.
     const QString figure = known ? margin_text(result->tolerance->margin_p05_db) : none;

@@ -7,6 +7,7 @@
 #include "core/loop/blocks/block_spectrum.h"
 #include "core/loop/eigenvalues.h"
 #include "core/loop/stability.h"
+#include "core/loop/swift_margin.h"
 #include "tests/support/plain_stage.h"
 #include "tests/support/random_show.h"
 #include "tests/support/registry.h"
@@ -69,6 +70,11 @@ void compare_as_drawn(const Show& show) {
     if (fast.margin_db)
         QVERIFY2(std::abs(*fast.margin_db - *slow.margin_db) < 0.001,
                  qPrintable(text(fast.margin_db) + " " + text(slow.margin_db)));
+    const auto swift = swift_margin(show);
+    QCOMPARE(swift.has_value(), slow.margin_db.has_value());
+    if (swift)
+        QVERIFY2(std::abs(swift->margin_db - *slow.margin_db) < 0.05,
+                 qPrintable(QString::number(swift->margin_db) + " " + text(slow.margin_db)));
     QCOMPARE(fast.worst_phase_margin_db.has_value(), slow.worst_phase_margin_db.has_value());
     if (fast.worst_phase_margin_db)
         QVERIFY2(std::abs(*fast.worst_phase_margin_db - *slow.worst_phase_margin_db) < 0.005,

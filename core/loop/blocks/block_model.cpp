@@ -7,7 +7,7 @@ namespace {
 /// block between two nodes, whatever turns in it.
 double steps_a_turn(Purpose purpose) {
     if (purpose == Purpose::curve) return 0.0;
-    return purpose == Purpose::draws ? 8.0 : 16.0;
+    return purpose == Purpose::as_drawn ? 16.0 : 8.0;
 }
 
 /// Knots of the room term, where there is one.

@@ -9,9 +9,10 @@
 
 namespace howlmap {
 
-/// What a grid is for: following the loci of the show as drawn, without the room term; its draws; or a curve over
-/// frequency as drawn, at least 85 points an octave however many paths there are.
-enum class Purpose { as_drawn, draws, curve };
+/// What a grid is for: following all loci of the show as drawn, without the room term; its draws; finding the strongest
+/// crossing as drawn alone; or a curve over frequency as drawn, at least 85 points an octave however many paths there
+/// are.
+enum class Purpose { as_drawn, draws, strongest, curve };
 
 /// What all stances of a show share: its loops, a grid of blocks, and everything on it that a stance does not change.
 /// Refers to the show; its parts refer to each other.

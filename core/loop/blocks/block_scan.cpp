@@ -40,6 +40,10 @@ BlockScan::BlockScan(const BlockModel& shared)
 void BlockScan::enter(std::uint64_t draw) {
     const DrawNumbers numbers(shared_->model().show().tolerance.seed, draw);
     shared_->plan().draw(numbers, stance_);
+    place(numbers);
+}
+
+void BlockScan::place(const DrawNumbers& numbers) {
     placement_.set(stance_);
     wiring_.sends = stance_.sends;
     quick_.set(stance_, numbers);
@@ -48,6 +52,16 @@ void BlockScan::enter(std::uint64_t draw) {
 
 std::optional<DrawnMargin> BlockScan::margin(std::uint64_t draw, double least, const PeakForecast* forecast) {
     enter(draw);
+    return strongest(least, forecast);
+}
+
+std::optional<DrawnMargin> BlockScan::as_drawn() {
+    stance_ = shared_->plan().as_drawn();
+    place(DrawNumbers(0, 0));
+    return strongest(kLeastLoop, nullptr);
+}
+
+std::optional<DrawnMargin> BlockScan::strongest(double least, const PeakForecast* forecast) {
     best_ = {0.0, least};
     surveyed_.assign(shared_->survey().parts.size(), false);
     bounds_.order(placement_, wiring_, forecast, intervals_);

@@ -23,6 +23,8 @@ class BlockScan {
     /// A forecast (may be null) saves looking where a draw's room term would have to be a freak.
     std::optional<DrawnMargin> margin(std::uint64_t draw, double least = kLeastLoop,
                                       const PeakForecast* forecast = nullptr);
+    /// The same of the show as drawn, without a room term: for a model that was made for it.
+    std::optional<DrawnMargin> as_drawn();
     /// What a forecast learns from: the largest eigenvalues of a draw's surveyed intervals.
     std::vector<double> peaks(std::uint64_t draw);
 
@@ -36,6 +38,8 @@ class BlockScan {
         double bound;
     };
     void enter(std::uint64_t draw);
+    void place(const DrawNumbers& numbers);
+    std::optional<DrawnMargin> strongest(double least, const PeakForecast* forecast);
     double largest_in(std::size_t part, double rough);
     void visit(const IntervalBounds::Entry& interval);
     void survey(std::size_t part);

@@ -205,6 +205,25 @@ class TestAnalysisService : public QObject {
         QVERIFY(std::abs(*analysis.result()->tolerance->margin_p05_db - (*before.margin_p05_db - 1.0)) < 0.01);
         QVERIFY(drawing.count() > 0);
     }
+    void theMarginGoesAheadOfTheRingsUnderTheHand() {
+        Document document;
+        AnalysisService analysis(document);
+        document.replace(one_loop(), {}, false);
+        QTRY_VERIFY(analysis.counted());
+        const double before = analysis.margin_db().value();
+        QSignalSpy moved(&analysis, &AnalysisService::margin_moved), updated(&analysis, &AnalysisService::updated);
+        document.begin_gesture(QStringLiteral("Louder"));
+        for (int i = 1; i <= 3; ++i) {
+            document.update_gesture([i](Show& show) { show.mixes.front().sends.front().level_db += i; });
+            QTRY_COMPARE(moved.count(), i);
+            QVERIFY(std::abs(*analysis.margin_db() - (before - i)) < 0.02);
+        }
+        QVERIFY(updated.count() < 3);
+        document.end_gesture();
+        QTRY_VERIFY(analysis.counted() && !analysis.busy());
+        QVERIFY(std::abs(*analysis.result()->margin_db - (before - 3.0)) < 0.002);
+        QCOMPARE(analysis.margin_db(), analysis.result()->margin_db);
+    }
     void whatIsUndoneIsRemembered() {
         Document document;
         AnalysisService analysis(document);

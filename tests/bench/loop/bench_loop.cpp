@@ -10,6 +10,7 @@
 #include "core/loop/blocks/block_sweep.h"
 #include "core/loop/eigenvalues.h"
 #include "core/loop/stability.h"
+#include "core/loop/swift_margin.h"
 #include "core/loop/tolerance.h"
 
 using namespace howlmap;
@@ -72,6 +73,22 @@ Show stage(int inputs, int mixes) {
     return show;
 }
 
+/// The margin alone, the model made anew each time. Given: what one frequency costs plainly, ms.
+void strongest_as_drawn(const Show& show, double plain) {
+    const oneapi::tbb::global_control one(oneapi::tbb::global_control::max_allowed_parallelism, 1);
+    const double fast = best_ms(25, [&] { swift_margin(show); });
+    const BlockModel blocks(show, Purpose::strongest);
+    BlockScan scan(blocks);
+    scan.as_drawn();  // fills the chains
+    const double again = best_ms(25, [&] { scan.as_drawn(); });
+    const auto points = static_cast<double>(blocks.grid().blocks.size() * kBlockPoints);
+    std::printf(
+        "  strongest crossing alone, %.0f frequencies, one thread: %.2f ms (%.2f ms for 4800), with its model made "
+        "anew "
+        "%.2f ms; plainly %.0f ms, %.0f times, anew %.0f times\n",
+        points, again, again * 4800.0 / points, fast, plain * points, plain * points / again, plain * points / fast);
+}
+
 void sweep_as_drawn() {
     const Show show = stage(16, 8);
     const oneapi::tbb::global_control one(oneapi::tbb::global_control::max_allowed_parallelism, 1);
@@ -87,6 +104,7 @@ void sweep_as_drawn() {
     std::printf(
         "16 x 8, %zu images, %zu frequencies, one thread: %.2f ms (%.2f ms for 4800); plainly %.0f ms, %.0f times\n",
         model.legs(0, 0).size(), points, fast, fast * 4800.0 / static_cast<double>(points), slow, slow / fast);
+    strongest_as_drawn(show, plain / 64.0);
 }
 
 void draws() {
