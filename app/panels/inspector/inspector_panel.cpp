@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/panels/inspector/inspector_panel.h"
 
+#include <QApplication>
 #include <QFormLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -82,7 +83,25 @@ InspectorPanel::InspectorPanel(Document& document, Selection& selection, QWidget
     rebuild();
 }
 
+/// What was shown may be in the middle of telling about a change, such as a choice of other units: it falls silent now
+/// and goes when that has been told.
+void InspectorPanel::put_away() {
+    QWidget* old = takeWidget();
+    if (!old) return;
+    for (QObject* part : old->findChildren<QObject*>()) part->blockSignals(true);
+    old->deleteLater();
+}
+
+/// The row that has the focus, -1 for none.
+int InspectorPanel::focused_row() const {
+    for (int i = 0; i < rows_.size(); ++i)
+        if (rows_[i]->isAncestorOf(QApplication::focusWidget())) return i;
+    return -1;
+}
+
 void InspectorPanel::rebuild() {
+    const int focus = ids_ == selection_.ids() ? focused_row() : -1;
+    put_away();
     ids_ = selection_.ids();
     units_ = document_.show().display.units;
     rows_.clear();
@@ -99,8 +118,9 @@ void InspectorPanel::rebuild() {
     add_groups(layout, fields);
     if (ids_.size() <= 1) add_tables(layout);
     layout->addStretch(1);
-    setWidget(content);  // deletes the one before
+    setWidget(content);
     refresh();
+    if (focus >= 0 && focus < rows_.size()) rows_[focus]->editor()->setFocus();
     // There is no scroll bar for the width, so nothing may be wider than the panel.
     setMinimumWidth(content->minimumSizeHint().width() + verticalScrollBar()->sizeHint().width());
 }

@@ -32,6 +32,8 @@ class InspectorPanel : public QScrollArea {
     void set_frequency(double hz);  ///< at which polar plots are drawn
 
   private:
+    void put_away();
+    int focused_row() const;
     void rebuild();
     void refresh();
     void add_groups(QVBoxLayout* layout, const Fields& fields);
