@@ -6,6 +6,7 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMessageBox>
+#include <QPointer>
 #include <QProcess>
 #include <QPushButton>
 #include <QStandardPaths>
@@ -82,8 +83,17 @@ bool FileActions::open(const QString& path) { return may_leave() && done(session
 
 bool FileActions::open_example(const QString& resource) { return may_leave() && done(session_.open_copy(resource)); }
 
-bool FileActions::save() {
+/// What is still in somebody's hand: a drag, or what stands in a field without Enter.
+void FileActions::take_what_is_in_hand() {
+    if (const QPointer<QWidget> field = window_.focusWidget()) {
+        field->clearFocus();
+        if (field) field->setFocus();
+    }
     if (document_.in_gesture()) document_.end_gesture();
+}
+
+bool FileActions::save() {
+    take_what_is_in_hand();
     if (document_.read_only() && !document_.path().isEmpty() && !wants_another_name()) return false;
     if (document_.path().isEmpty() || document_.read_only()) return save_as();
     return done(session_.save());
@@ -103,6 +113,7 @@ bool FileActions::wants_another_name() {
 }
 
 bool FileActions::save_as() {
+    take_what_is_in_hand();
     const QString name = names.to_save(&window_, suggestion());
     return !name.isEmpty() && done(session_.save_as(name));
 }
@@ -118,7 +129,7 @@ bool FileActions::revert() {
 }
 
 bool FileActions::may_leave() {
-    if (document_.in_gesture()) document_.end_gesture();
+    take_what_is_in_hand();
     if (!document_.modified()) return true;
     const QString name =
         document_.path().isEmpty() ? tr("this new show") : QFileInfo(document_.path()).completeBaseName();

@@ -42,6 +42,7 @@ class FileActions : public QObject {
     void open_all(const QStringList& paths);
 
   private:
+    void take_what_is_in_hand();
     bool done(const Outcome& outcome);
     void ask_changed_on_disk();
     void tell_removed();

@@ -30,6 +30,7 @@
 #include "app/window/reporter.h"
 #include "app/window/sheet_dialog.h"
 #include "app/window/status_figures.h"
+#include "app/window/undo_keys.h"
 
 namespace howlmap::app {
 namespace {
@@ -74,12 +75,15 @@ MainWindow::MainWindow()
     connect_view_actions();
     connect_help_actions();
     connect_views();
+    new UndoKeys(this);
     build_menus(*this, {*actions_, *recent_, *files_, *docks_, *plan_});
     docks_->restore();
     refresh_title();
 }
 
 MainWindow::~MainWindow() {
+    // A field that loses the focus tells its panel, which must be there to hear it.
+    if (QWidget* focus = focusWidget()) focus->clearFocus();
     // Views hold references to the document: they go first.
     delete lesson_;
     qDeleteAll(findChildren<QDockWidget*>(Qt::FindDirectChildrenOnly));
