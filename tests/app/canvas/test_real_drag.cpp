@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The program itself on a virtual screen, and a real pointer that drags a part from Parts onto the plan. Skipped where
+// The program itself on a virtual screen, and a real pointer that drags a part from Parts onto the plan
+// and an input to another row of its list. Skipped where
 // Xvfb or xdotool is not installed.
 #include <QFile>
 #include <QTemporaryDir>
@@ -7,6 +8,7 @@
 #include "app/settings/theme.h"
 #include "core/file/read.h"
 #include "core/file/write.h"
+#include "core/show/find.h"
 #include "tests/app/canvas/virtual_screen.h"
 #include "tests/support/registry.h"
 
@@ -72,28 +74,105 @@ QString drag_a_wedge(VirtualScreen& screen, const QString& file) {
                                                              : QString();
 }
 
+Input line(const char* id, int channel) {
+    Input input;
+    input.id = id;
+    input.name = id;
+    input.channel = channel;
+    input.transducer = Line{};
+    input.has_position = false;
+    return input;
+}
+
+/// The row of the input list that is marked, somewhere below the plan.
+std::optional<QRect> marked_line(const QImage& screen) {
+    QRect found;
+    for (int y = 560; y < screen.height(); ++y) {  // the style shades the accent
+        int lit = 0;
+        for (int x = 10; x < 150; ++x) lit += qBlue(screen.pixel(x, y)) - qRed(screen.pixel(x, y)) > 80 ? 1 : 0;
+        if (lit > 60) found |= QRect(10, y, 140, 1);
+    }
+    return found.height() >= 14 ? std::optional(found) : std::nullopt;
+}
+
+/// The first input is dragged below the third; empty, or where it stopped.
+QString drag_an_input(VirtualScreen& screen, const QString& file) {
+    Show show;
+    for (const auto& [id, channel] : {std::pair{"harp", 1}, {"keys", 2}, {"drum", 3}, {"bass", 4}})
+        show.inputs.push_back(line(id, channel));
+    if (!save_atomically(file.toStdString(), write_show(show))) return QStringLiteral("no file");
+    if (!screen.start_program(file)) return QStringLiteral("no window that has the focus and rests");
+    screen.hand(QStringLiteral("key alt+6"));  // the input list
+    screen.comes_to_rest();
+    for (const char* key : {"ctrl+Home", "shift+Right", "shift+Right"})
+        screen.hand(QStringLiteral("key ") + QLatin1StringView(key));
+    screen.comes_to_rest();
+    const auto row = marked_line(screen.picture());
+    if (!row) return QStringLiteral("no row is marked");
+    const QPoint from = row->center();
+    const QPoint to(from.x(), from.y() + row->height() * 5 / 2 + 2);  // the line below the third
+    screen.hand(QStringLiteral("mousemove %1 %2").arg(from.x()).arg(from.y()));
+    screen.hand(QStringLiteral("mousedown 1"));
+    for (int step = 1; step <= 12; ++step)
+        screen.hand(QStringLiteral("mousemove %1 %2").arg(from.x()).arg(from.y() + (to.y() - from.y()) * step / 12));
+    const QImage before = screen.picture();
+    screen.hand(QStringLiteral("mouseup 1"));
+    if (!screen.differs(before, QRect(40, row->top() - 4, 300, row->height() * 4), 30) || !screen.comes_to_rest())
+        return QStringLiteral("nothing moves");
+    screen.hand(QStringLiteral("key ctrl+s"));
+    const auto saved = [&] {
+        const auto now = load_show(file.toStdString());
+        return now && !(now->show == show);
+    };
+    if (!VirtualScreen::until(saved, 30)) return QStringLiteral("nothing is saved");
+    const Show now = load_show(file.toStdString())->show;
+    if (now.inputs.size() != 4) return QStringLiteral("an input was lost or doubled");
+    const auto channel = [&](const char* id) { return find_by_id(now.inputs, id)->channel; };
+    return channel("keys") == 1 && channel("drum") == 2 && channel("harp") == 3 && channel("bass") == 4
+               ? QString()
+               : QStringLiteral("harp %1, keys %2, drum %3, bass %4")
+                     .arg(channel("harp"))
+                     .arg(channel("keys"))
+                     .arg(channel("drum"))
+                     .arg(channel("bass"));
+}
+
+/// Tries a few times, as a loaded machine may be slower than the hand; what stopped the last one.
+QString tried(QString (*what)(VirtualScreen&, const QString&), const QString& name) {
+    QTemporaryDir folder;
+    VirtualScreen screen;
+    if (!screen.is_there()) return QStringLiteral("no screen");
+    QString stopped;
+    for (int i = 0; i < kTries; ++i) {
+        stopped = what(screen, folder.filePath(QStringLiteral("stage.howlmap")));
+        if (stopped.isEmpty()) break;
+        screen.keep_picture(QStringLiteral("%1-%2").arg(name).arg(i));
+        qWarning("try %d: %s\n%s", i, qPrintable(stopped), qPrintable(screen.story()));
+    }
+    return stopped;
+}
+
 }  // namespace
 
 class TestRealDrag : public QObject {
     Q_OBJECT
   private Q_SLOTS:
     void a_part_is_dragged_onto_the_plan();
+    void an_input_is_dragged_to_another_row();
 };
 
 void TestRealDrag::a_part_is_dragged_onto_the_plan() {
     if (!VirtualScreen::possible()) QSKIP("no Xvfb or xdotool here");
     if (!QFile::exists(qEnvironmentVariable("HOWLMAP_PROGRAM"))) QSKIP("the program is not built");
-    QTemporaryDir folder;
-    VirtualScreen screen;
-    QVERIFY(screen.is_there());
-    QString stopped;
-    for (int i = 0; i < kTries; ++i) {
-        stopped = drag_a_wedge(screen, folder.filePath(QStringLiteral("stage.howlmap")));
-        if (stopped.isEmpty()) return;
-        screen.keep_picture(QStringLiteral("real-drag-%1").arg(i));
-        qWarning("try %d: %s\n%s", i, qPrintable(stopped), qPrintable(screen.story()));
-    }
-    QFAIL(qPrintable(stopped));
+    const QString stopped = tried(&drag_a_wedge, QStringLiteral("real-drag"));
+    QVERIFY2(stopped.isEmpty(), qPrintable(stopped));
+}
+
+void TestRealDrag::an_input_is_dragged_to_another_row() {
+    if (!VirtualScreen::possible()) QSKIP("no Xvfb or xdotool here");
+    if (!QFile::exists(qEnvironmentVariable("HOWLMAP_PROGRAM"))) QSKIP("the program is not built");
+    const QString stopped = tried(&drag_an_input, QStringLiteral("row-drag"));
+    QVERIFY2(stopped.isEmpty(), qPrintable(stopped));
 }
 
 HOWLMAP_TEST(TestRealDrag)

@@ -7,9 +7,12 @@
 #include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QtTest>
+#include <cmath>
 
 #include "app/export/plan_export.h"
 #include "app/export/scale_bar.h"
+#include "app/settings/theme.h"
+#include "core/analysis/analysis.h"
 #include "core/file/read.h"
 #include "tests/support/registry.h"
 
@@ -60,6 +63,17 @@ QStringList names_of(const Show& show) {
     return names;
 }
 
+/// Root mean square of the difference of two pictures of one size, as a part of the range.
+double rms_apart(const QImage& a, const QImage& b) {
+    double sum = 0.0;
+    for (int y = 0; y < a.height(); ++y)
+        for (int x = 0; x < a.width(); ++x) {
+            const QRgb p = a.pixel(x, y), q = b.pixel(x, y);
+            for (const int d : {qRed(p) - qRed(q), qGreen(p) - qGreen(q), qBlue(p) - qBlue(q)}) sum += d * d;
+        }
+    return std::sqrt(sum / (3.0 * a.width() * a.height())) / 255.0;
+}
+
 QString joined_words(const QByteArray& text) { return QString::fromUtf8(text).simplified(); }
 }  // namespace
 
@@ -70,6 +84,8 @@ class TestPlanExport : public QObject {
     void pdf_is_sound_and_fonts_are_embedded();
     void pdf_is_to_scale();
     void svg_is_well_formed_and_keeps_text();
+    void svg_looks_like_png_data();
+    void svg_looks_like_png();
     void a_crowd_keeps_its_names();
     void png_has_size_and_resolution();
     void png_can_be_transparent();
@@ -146,6 +162,50 @@ void TestPlanExport::svg_is_well_formed_and_keeps_text() {
     if (lint.there) QCOMPARE(lint.status, 0);
     const Tool render = run("rsvg-convert", svg, QStringLiteral("plan.svg"), {});
     if (render.there) QVERIFY(render.status == 0 && !QImage::fromData(render.out).isNull());
+}
+
+void TestPlanExport::svg_looks_like_png_data() {
+    QTest::addColumn<QByteArray>("name");
+    QTest::addColumn<bool>("dark");
+    for (const char* name : {"duo", "folk-band-six", "sixteen-inputs"})
+        for (const bool dark : {false, true})
+            QTest::newRow(qPrintable(QLatin1StringView(name) + (dark ? QStringLiteral(" dark") : QString())))
+                << QByteArray(name) << dark;
+}
+
+/// Loop lines, a map and everything else, drawn by others from the SVG as by the program itself: root mean square of
+/// the difference below 5 % of the range. A picture without its objects, its map or its words is further away.
+void TestPlanExport::svg_looks_like_png() {
+    QFETCH(const QByteArray, name);
+    QFETCH(const bool, dark);
+    const Show show = example(name.constData());
+    PlanDrawing all = drawing();
+    if (dark) all.ink = Ink::from(dark_palette());
+    all.analysis = std::make_shared<AnalysisResult>(*analyse(show, {.tolerance = false, .earlier = {}}));
+    MapRequest request;
+    request.kind = MapKind::feedback;
+    request.id = all.analysis->rings.front().strongest_input;
+    request.options.step = 0.25;
+    const auto grid = std::make_shared<const MapGrid>(*make_map(show, request));
+    all.map = std::make_shared<const MapPicture>(picture_of(grid, look_of(show, request, all.ink)));
+    PlanFile file;
+    file.dpi = 96.0;
+    file.format = PlanFormat::png;
+    const QImage png = QImage::fromData(plan_bytes(show, all, file)).convertToFormat(QImage::Format_RGB32);
+    file.format = PlanFormat::svg;
+    const Tool tool = run("rsvg-convert", plan_bytes(show, all, file), QStringLiteral("plan.svg"),
+                          {QStringLiteral("--width"), QString::number(png.width()), QStringLiteral("--height"),
+                           QString::number(png.height())});
+    if (!tool.there) QSKIP("rsvg-convert is not installed");
+    QCOMPARE(tool.status, 0);
+    const QImage svg = QImage::fromData(tool.out).convertToFormat(QImage::Format_RGB32);
+    QCOMPARE(svg.size(), png.size());
+    const double apart = rms_apart(svg, png);
+    QVERIFY2(apart < 0.05, qPrintable(QString::number(apart)));
+    all.map.reset();
+    file.format = PlanFormat::png;
+    const QImage bare = QImage::fromData(plan_bytes(show, all, file)).convertToFormat(QImage::Format_RGB32);
+    QVERIFY2(rms_apart(bare, svg) > 2.0 * apart, qPrintable(QString::number(rms_apart(bare, svg))));
 }
 
 /// More names than are searched a place for one against all others: each is still there.

@@ -3,8 +3,6 @@
 #include <QAction>
 #include <QDockWidget>
 #include <QDropEvent>
-#include <QJsonDocument>
-#include <QJsonObject>
 #include <QLabel>
 #include <QMenu>
 #include <QMessageBox>
@@ -253,30 +251,6 @@ class TestMainWindow : public QObject {
         MainWindow window;
         window.show();
         QVERIFY(window.docks().dock(QStringLiteral("parts"))->isVisible());
-    }
-    void whatWasLostIsOfferedAndRestored() {
-        QDir().mkpath(Autosave::folder());
-        Show lost;
-        lost.title = "lost";
-        QFile file(Autosave::folder() + QStringLiteral("/left.autosave"));
-        QVERIFY(file.open(QIODevice::WriteOnly));
-        file.write(QJsonDocument(QJsonObject{{QStringLiteral("format"), QStringLiteral("howlmap-autosave")},
-                                             {QStringLiteral("title"), QStringLiteral("lost")},
-                                             {QStringLiteral("time"), QStringLiteral("2026-01-02T03:04:05.000Z")},
-                                             {QStringLiteral("show"), QString::fromStdString(write_show(lost))}})
-                       .toJson());
-        file.close();
-        MainWindow window;
-        QTimer::singleShot(0, qApp, [] {
-            QWidget* dialog = QApplication::activeModalWidget();
-            QVERIFY(dialog && dialog->objectName() == QStringLiteral("recovery"));
-            QTest::keyClick(dialog, Qt::Key_Return);
-        });
-        window.start({});
-        QCOMPARE(window.document().show().title, std::string("lost"));
-        QVERIFY(window.document().modified());
-        QVERIFY(!file.exists());
-        QVERIFY(QFile::exists(window.autosave().file()));
     }
     void aboutListsTheLibrariesWithTheirLicences() {
         const QString text = about_text();

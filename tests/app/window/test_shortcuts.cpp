@@ -84,6 +84,10 @@ class TestShortcuts : public QObject {
         found.removeDuplicates();
         QVERIFY2(found.isEmpty(), qPrintable(u'\n' + found.join(u'\n')));
         QVERIFY(places > 30 && heard > 20 * places);
+        QAction intruder(window.get());  // one that clashes is found
+        intruder.setShortcut(Qt::CTRL | Qt::Key_D);
+        window->addAction(&intruder);
+        QCOMPARE(clashes_at(*window, window->plan()).size(), 1);
         window->document().set_clean();
     }
     /// The same with real keys. Everything is allowed and nothing happens, and Qt says when it finds two that fit.
