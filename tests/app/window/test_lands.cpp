@@ -2,6 +2,7 @@
 // Other lands: feet where people measure in feet, decimal marks as people write them; files are the same everywhere.
 #include <QLocale>
 #include <QProcess>
+#include <QRegularExpression>
 #include <QTemporaryDir>
 
 #include "app/window/file_actions.h"
@@ -27,6 +28,14 @@ QByteArray said_in(const char* language, const QStringList& arguments, const QSt
     const QByteArray bytes = written.open(QIODevice::ReadOnly) ? written.readAll() : QByteArray();
     written.remove();
     return bytes;
+}
+
+/// All numbers with their points; a decimal comma would make two of one.
+QStringList numbers_in(const QByteArray& text) {
+    static const QRegularExpression number(QStringLiteral("[0-9]+(?:\\.[0-9]+)?"));
+    QStringList found;
+    for (auto all = number.globalMatch(QString::fromUtf8(text)); all.hasNext();) found.append(all.next().captured());
+    return found;
 }
 
 }  // namespace
@@ -88,7 +97,11 @@ class TestLands : public QObject {
         if (!file.isEmpty()) file = folder_.filePath(file);
         const QByteArray here = said_in("C", arguments, file), there = said_in("de_DE.UTF-8", arguments, file);
         QVERIFY(here.size() > 100);
-        QCOMPARE(there, here);
+        QCOMPARE(numbers_in(there), numbers_in(here));
+        if (file.endsWith(QStringLiteral("ring-out.csv")))  // belongs to the sheet, which speaks the language
+            QVERIFY(there != here);
+        else
+            QCOMPARE(there, here);
     }
     /// What the German window writes, the English one reads: the same show, no decimal comma.
     void aShowWrittenInGermanyIsTheSameShow() {
