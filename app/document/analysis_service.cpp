@@ -10,7 +10,7 @@
 namespace howlmap::app {
 namespace {
 constexpr int kAnalysisSettleMs = 60;
-constexpr int kAllLoopsMs = 250;  // between two lists of rings under the hand
+constexpr int kMarginMs = 100, kAllLoopsMs = 250;  // between two margins, two lists of rings under the hand
 constexpr std::size_t kMostKnown = 12;
 }  // namespace
 
@@ -18,7 +18,8 @@ AnalysisService::AnalysisService(Document& document, QObject* parent)
     : QObject(parent),
       document_(document),
       pace_(document, [this] { Q_EMIT updated(); }),
-      swift_pace_(document, [this] { start_swift(); }),
+      swift_pace_(
+          document, [this] { start_swift(); }, kMarginMs),
       drawn_pace_(
           document, [this] { start_drawn(); }, kAllLoopsMs) {
     settle_.setSingleShot(true);
