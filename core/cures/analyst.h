@@ -3,6 +3,7 @@
 // where only a choice is made.
 #pragma once
 #include <limits>
+#include <memory>
 #include <optional>
 #include <utility>
 #include <vector>
@@ -22,27 +23,37 @@ inline constexpr double kNoLoopDb = std::numeric_limits<double>::infinity();
 
 class Analyst {
   public:
-    explicit Analyst(const Job& job) : job_(job) {}
+    /// `base`: the show that was asked about; the others differ from it by cures. Refers to both.
+    Analyst(const Show& base, const Job& job) : base_(base), job_(job) {}
     /// With the draws of the show. Absent only when cancelled.
     std::optional<Findings> full(const Show& show);
     /// Margin to count on by the first 64 draws, dB; kNoLoopDb without a loop. For choosing only. Any value when
     /// cancelled.
     double screened_db(const Show& show);
 
-    /// Margins of those draws. Any values when cancelled.
-    std::vector<std::optional<DrawnMargin>> few_draws(const Show& show) { return screened(show).draws; }
+    /// Margins of those draws, as far as they are below `up_to_db` or among the lowest twentieth. Any values when
+    /// cancelled.
+    std::vector<std::optional<DrawnMargin>> few_draws(const Show& show, double up_to_db);
 
   private:
     struct Screened {
-        double margin_db = kNoLoopDb;
-        double likely_db = kNoLoopDb;  ///< somewhat more than 5 draws of 100 fall below it
+        double margin_db = kNoLoopDb, up_to_db = 0.0;
         std::vector<std::optional<DrawnMargin>> draws;
     };
-    Screened screened(const Show& show);
+    /// What the first draws say of the base.
+    struct Few {
+        double margin_db = 0.0, median_db = 0.0;
+    };
+    Screened screened(const Show& show, double up_to_db);
+    const Few& base_few();
+    const std::shared_ptr<const PeakForecast>& forecast();
 
+    const Show& base_;
     const Job& job_;
+    std::optional<std::shared_ptr<const PeakForecast>> forecast_;  ///< of the base, once it was asked for
     std::vector<std::pair<Show, Findings>> known_;
     std::vector<std::pair<Show, Screened>> screened_;
+    std::optional<Few> base_few_;
 };
 
 }  // namespace howlmap::cures

@@ -41,8 +41,9 @@ class CountedSolver {
     }
 
     double look(const BandCuts& cuts) {
-        draws_ = analyst_.few_draws(cut(cuts));
-        return analyst_.screened_db(cut(cuts));
+        const Show show = cut(cuts);
+        draws_ = analyst_.few_draws(show, wanted_db_ + kCountedNearDb);
+        return analyst_.screened_db(show);
     }
 
     /// The rings of draws that are too strong with these cuts; the worst twentieth may stay.

@@ -36,7 +36,7 @@ Plan nothing_to_do(const Show& show, const Margins& before) {
 
 /// Everything that both calls start from. The analyst refers to the job.
 struct Start {
-    Start(const Show& show, const Job& job) : analyst(job), loudness(show), guard(show) {}
+    Start(const Show& show, const Job& job) : analyst(show, job), loudness(show), guard(show) {}
     cures::Analyst analyst;
     cures::Loudness loudness;
     cures::Guard guard;

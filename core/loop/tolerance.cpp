@@ -94,20 +94,29 @@ constexpr std::size_t kLearnedFrom = 32, kWorthLearning = 300;  // draws
 /// Margins of all draws that have none yet; those above a limit stay without. On all cores.
 class DrawRun {
   public:
-    DrawRun(const Show& show, int draws, const Job& job)
-        : shared_(show, Purpose::draws), job_(job), margins_(static_cast<std::size_t>(draws)) {}
+    DrawRun(const Show& show, int draws, const Job& job, std::shared_ptr<const PeakForecast> forecast = {})
+        : shared_(show, Purpose::draws),
+          job_(job),
+          margins_(static_cast<std::size_t>(draws)),
+          forecast_(std::move(forecast)) {}
 
     /// Crossings of loop gains above `least`.
     void run(double least) {
         if (shared_.model().empty()) return;
         tbb::enumerable_thread_specific<BlockScan> scans([&] { return BlockScan(shared_); });
-        if (!forecast_ && shared_.room() && margins_.size() >= kWorthLearning) learn(scans);
+        if (!forecast_ && margins_.size() >= kWorthLearning) learn(scans);
         std::atomic<std::size_t> done = 0;
         tbb::parallel_for(std::size_t{0}, margins_.size(), [&](std::size_t d) {
             if (job_.cancelled()) return;
-            if (!margins_[d]) margins_[d] = scans.local().margin(d, least, forecast());
+            if (!margins_[d]) margins_[d] = scans.local().margin(d, least, forecast_.get());
             job_.report(static_cast<double>(++done) / static_cast<double>(margins_.size()));
         });
+    }
+    std::shared_ptr<const PeakForecast> forecast() {
+        if (shared_.model().empty()) return {};
+        tbb::enumerable_thread_specific<BlockScan> scans([&] { return BlockScan(shared_); });
+        learn(scans);
+        return forecast_;
     }
     const std::vector<std::optional<DrawnMargin>>& margins() const { return margins_; }
     std::size_t found() const {
@@ -116,23 +125,26 @@ class DrawRun {
     }
 
   private:
-    const PeakForecast* forecast() const { return forecast_ ? &*forecast_ : nullptr; }
-
     template <class Scans>
     void learn(Scans& scans) {
+        if (!shared_.room()) return;
         std::vector<std::vector<double>> peaks(kLearnedFrom);
         tbb::parallel_for(std::size_t{0}, peaks.size(), [&](std::size_t d) {
             if (!job_.cancelled()) peaks[d] = scans.local().peaks(d);
         });
-        if (!job_.cancelled()) forecast_.emplace(peaks);
+        if (!job_.cancelled()) forecast_ = std::make_shared<const PeakForecast>(scans.local().intervals(), peaks);
     }
 
     BlockModel shared_;
     const Job& job_;
     std::vector<std::optional<DrawnMargin>> margins_;
-    std::optional<PeakForecast> forecast_;
+    std::shared_ptr<const PeakForecast> forecast_;
 };
 }  // namespace
+
+std::shared_ptr<const PeakForecast> learned_forecast(const Show& show, const Job& job) {
+    return DrawRun(show, 0, job).forecast();
+}
 
 std::optional<ToleranceFigures> tolerance_figures(const Show& show, const Job& job) {
     DrawRun draws(show, show.tolerance.draws, job);
@@ -147,19 +159,26 @@ std::vector<std::optional<DrawnMargin>> drawn_margins(const Show& show, int draw
     return run.margins();
 }
 
-std::optional<CountOn> margin_to_count_on(const Show& show, double likely_db, const Job& job) {
+std::vector<std::optional<DrawnMargin>> lowest_margins(const Show& show, int draws, double likely_db, const Job& job,
+                                                       std::shared_ptr<const PeakForecast> forecast) {
     constexpr double kFurtherDb = 2.0;
-    DrawRun draws(show, show.tolerance.draws, job);
+    DrawRun run(show, draws, job, std::move(forecast));
     // Both order statistics that the percentile lies between.
-    const std::size_t needed = std::min(draws.margins().size(), (draws.margins().size() - 1) / 20 + 2);
+    const std::size_t needed = std::min(run.margins().size(), (run.margins().size() - 1) / 20 + 2);
     double least = std::max(kLeastLoop, db_to_ratio(-likely_db));
-    for (double further = kFurtherDb;; further *= 2.0) {
-        draws.run(least);
-        if (job.cancelled()) return std::nullopt;
-        if (draws.found() >= needed || least <= kLeastLoop) break;
+    for (double further = kFurtherDb; !job.cancelled(); further *= 2.0) {
+        run.run(least);
+        if (run.found() >= needed || least <= kLeastLoop) break;
         least = std::max(kLeastLoop, least * db_to_ratio(-further));
     }
-    return CountOn{figures_of(draws.margins(), show.tolerance.seed).margin_p05_db};
+    return run.margins();
+}
+
+std::optional<CountOn> margin_to_count_on(const Show& show, double likely_db, const Job& job,
+                                          std::shared_ptr<const PeakForecast> forecast) {
+    const auto lowest = lowest_margins(show, show.tolerance.draws, likely_db, job, std::move(forecast));
+    if (job.cancelled()) return std::nullopt;
+    return CountOn{figures_of(lowest, show.tolerance.seed).margin_p05_db};
 }
 
 }  // namespace howlmap

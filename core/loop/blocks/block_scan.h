@@ -25,8 +25,9 @@ class BlockScan {
                                       const PeakForecast* forecast = nullptr);
     /// The same of the show as drawn, without a room term: for a model that was made for it.
     std::optional<DrawnMargin> as_drawn();
-    /// What a forecast learns from: the largest eigenvalues of a draw's surveyed intervals.
+    /// What a forecast learns from: the largest eigenvalues of a draw's surveyed intervals, and those.
     std::vector<double> peaks(std::uint64_t draw);
+    std::vector<PeakForecast::Interval> intervals() const { return bounds_.frequencies(); }
 
   private:
     struct Found {

@@ -31,7 +31,7 @@ IntervalBounds::IntervalBounds(const LoopModel& model, const Wiring& wiring, con
                                const RoomBlocks* room) {
     const auto resonances = timing_of(model).resonances;
     for (std::size_t b = 0; b < grid.blocks.size();) {
-        Interval interval{b, b, grid.blocks[b].node, grid.blocks[b].node, {}, {}, {}};
+        Interval interval{b, b, grid.blocks[b].node, grid.blocks[b].node, {}, {}, {}, {}};
         const double low = grid.blocks[b].low_hz;
         const std::size_t first_node = grid.blocks[b].node;
         // Whole stretches between nodes, as many as make the interval wide enough.
@@ -42,7 +42,8 @@ IntervalBounds::IntervalBounds(const LoopModel& model, const Wiring& wiring, con
             ++b;
         }
         interval.last = b;
-        const auto places = samples(low, grid.blocks[b - 1].hz(kBlockPoints - 1), resonances);
+        interval.hz = {low, grid.blocks[b - 1].hz(kBlockPoints - 1)};
+        const auto places = samples(interval.hz.low_hz, interval.hz.high_hz, resonances);
         for (const LoopModel::In& in : model.inputs())
             interval.hears.push_back(
                 largest(places, [&](double hz) { return std::abs(in.response.at(hz) * in.chain.at(hz)); }));
@@ -57,6 +58,12 @@ IntervalBounds::IntervalBounds(const LoopModel& model, const Wiring& wiring, con
     }
     balances_.resize(intervals_.size());
     weights_.resize(room ? room->pairs() : 0);
+}
+
+std::vector<PeakForecast::Interval> IntervalBounds::frequencies() const {
+    std::vector<PeakForecast::Interval> all;
+    for (const Interval& interval : intervals_) all.push_back(interval.hz);
+    return all;
 }
 
 void IntervalBounds::fill_matrix(const Interval& interval, const Placement& placement, const Wiring& w) {
@@ -193,7 +200,7 @@ void IntervalBounds::order(const Placement& placement, const Wiring& wiring, con
         const double rough = find_balance(n, balances_[i]);
         double bound = balanced_norm(n);
         if (!interval.rms.empty()) bound += room_norm(interval, wiring, balances_[i]);
-        if (forecast) bound = std::min(bound, rough * forecast->most(i));
+        if (forecast) bound = std::min(bound, rough * forecast->most(interval.hz));
         entries.push_back({bound, rough, i, interval.first, interval.last});
     }
     std::sort(entries.begin(), entries.end(), [](const Entry& a, const Entry& b) { return a.bound > b.bound; });

@@ -23,6 +23,8 @@ class IntervalBounds {
         std::size_t first, last;  ///< blocks [first, last)
     };
     std::size_t size() const { return intervals_.size(); }
+    /// By rising frequency, side by side.
+    std::vector<PeakForecast::Interval> frequencies() const;
     /// All intervals for a placement, largest bound first. With a room the bound holds at a frequency but for once in
     /// 10^8 draws, or as the forecast (may be null) says.
     void order(const Placement& placement, const Wiring& wiring, const PeakForecast* forecast,
@@ -34,6 +36,7 @@ class IntervalBounds {
   private:
     struct Interval {
         std::size_t first, last, low_node, high_node;
+        PeakForecast::Interval hz;
         std::vector<double> hears, speaks;  // largest |B P| by input, |R E| by slot
         std::vector<double> rms;            // largest by pair
     };

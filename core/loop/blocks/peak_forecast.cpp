@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <utility>
 
 namespace howlmap {
 namespace {
@@ -28,9 +29,22 @@ double most_of(const std::vector<std::vector<double>>& peaks, std::size_t interv
 }
 }  // namespace
 
-PeakForecast::PeakForecast(const std::vector<std::vector<double>>& peaks) {
-    for (std::size_t interval = 0; interval < peaks.front().size(); ++interval)
-        most_.push_back(most_of(peaks, interval));
+PeakForecast::PeakForecast(std::vector<Interval> intervals, const std::vector<std::vector<double>>& peaks)
+    : intervals_(std::move(intervals)) {
+    for (std::size_t interval = 0; interval < intervals_.size(); ++interval) most_.push_back(most_of(peaks, interval));
+}
+
+double PeakForecast::most(Interval interval) const {
+    constexpr double kTouch = 1e-6;  // intervals that only touch, as rounded
+    double most = 0.0, known_to = interval.low_hz;
+    for (std::size_t i = 0; i < intervals_.size(); ++i) {
+        if (intervals_[i].high_hz <= interval.low_hz * (1.0 + kTouch)) continue;
+        if (intervals_[i].low_hz >= interval.high_hz * (1.0 - kTouch)) break;
+        if (intervals_[i].low_hz > known_to * (1.0 + kTouch)) break;
+        most = std::max(most, most_[i]);
+        known_to = intervals_[i].high_hz;
+    }
+    return known_to >= interval.high_hz * (1.0 - kTouch) ? most : std::numeric_limits<double>::infinity();
 }
 
 }  // namespace howlmap

@@ -4,18 +4,24 @@
 
 namespace howlmap {
 
-/// How far the largest eigenvalue of each interval of frequencies rises above its rough size, learned from some draws.
-/// Where thousands of independent room terms are looked through, the largest differs by about a decibel from draw to
-/// draw; a bound that holds whatever the room does lies 10 dB higher.
+/// How far the largest eigenvalue of each interval of frequencies rises above its rough size, learned from some draws
+/// of a show; it holds for shows that differ little, too. Where thousands of independent room terms are looked through,
+/// the largest differs by about a decibel from draw to draw; a bound that holds whatever the room does lies 10 dB
+/// higher.
 class PeakForecast {
   public:
-    /// Given: peaks by draw, then interval, in units of the rough size; 0 where there was none to be learned from.
-    explicit PeakForecast(const std::vector<std::vector<double>>& peaks);
+    struct Interval {
+        double low_hz, high_hz;
+    };
+    /// Given: intervals by rising frequency, side by side; peaks by draw, then interval, in units of the rough size; 0
+    /// where there was none to be learned from.
+    PeakForecast(std::vector<Interval> intervals, const std::vector<std::vector<double>>& peaks);
     /// The peak of an interval stays below this times the rough size, but for about once in 10^4 draws; infinite where
-    /// nothing is known.
-    double most(std::size_t interval) const { return most_[interval]; }
+    /// not all of it is known.
+    double most(Interval interval) const;
 
   private:
+    std::vector<Interval> intervals_;
     std::vector<double> most_;
 };
 
