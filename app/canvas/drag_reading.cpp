@@ -69,8 +69,8 @@ void DragReading::update_at(QPoint viewport_pixel) {
     adjustSize();
     const QRect room = view_.viewport()->geometry();
     QPoint place = room.topLeft() + viewport_pixel + kBesidePointer;
-    if (place.x() + width() > room.right()) place.rx() -= width() + 2 * kBesidePointer.x();
     if (place.y() + height() > room.bottom()) place.ry() -= height() + 2 * kBesidePointer.y();
+    place.rx() = std::max(room.left(), std::min(place.x(), room.right() - width()));
     move(place);
     show();
     raise();

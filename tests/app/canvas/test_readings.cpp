@@ -57,6 +57,7 @@ class TestReadings : public QObject {
     void initTestCase() { QLocale::setDefault(QLocale::c()); }
     void a_drag_says_what_it_endangers_and_what_it_costs();
     void a_drag_of_what_endangers_nothing_says_the_margin_alone();
+    void a_reading_stays_within_a_narrow_plan();
     void what_pulled_is_drawn_while_it_pulls();
     void the_centre_line_is_drawn_while_it_pulls();
     void places_are_measured_by_mouse();
@@ -102,6 +103,23 @@ void TestReadings::a_drag_of_what_endangers_nothing_says_the_margin_alone() {
     QTest::keyClick(&f.view, Qt::Key_Escape);
     QVERIFY(!f.view.reading().isVisible());
     let_go(f, f.at(2.5, 1.0));
+}
+
+void TestReadings::a_reading_stays_within_a_narrow_plan() {
+    Stage_fixture f;
+    QTRY_VERIFY_WITH_TIMEOUT(f.analysis.result() && f.analysis.fresh(), 30000);
+    f.view.resize(560, 360);
+    pull(f, f.at(-1.5, 1.0), f.at(-1.0, 1.0));
+    const DragReading& reading = f.view.reading();
+    QVERIFY(reading.width() < f.view.viewport()->width() && 2 * reading.width() > f.view.viewport()->width());
+    for (const int x : {5, 140, 280, 420, 540})
+        for (const int y : {5, 170, 330}) {
+            f.move_to({x, y});
+            QVERIFY2(f.view.viewport()->geometry().contains(reading.geometry()), qPrintable(QString::number(x)));
+            QVERIFY(!reading.geometry().contains(f.view.viewport()->mapTo(&f.view, QPoint(x, y))));
+        }
+    QTest::keyClick(&f.view, Qt::Key_Escape);
+    let_go(f, {280, 170});
 }
 
 void TestReadings::what_pulled_is_drawn_while_it_pulls() {
