@@ -51,6 +51,7 @@ HearWindow::HearWindow(Document& document, AnalysisService& analysis, QWidget* p
     words_->setObjectName(QStringLiteral("words"));
     words_->setWordWrap(true);
     write_->setObjectName(QStringLiteral("write"));
+    cancel_->setToolTip(tr("Stops writing; no file is left behind."));
     write_->setToolTip(tr("Writes what would be heard as a WAV file, faded in and held below half of full scale."));
     auto* form = new QFormLayout;
     form->addRow(tr("&Play"), source_);

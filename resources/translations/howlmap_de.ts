@@ -202,30 +202,6 @@
         <translation>Pegel am Mikrofon bei lautem Spiel; bei einem Tonabnehmer der Bezug seiner Isolation</translation>
     </message>
     <message>
-        <source>pink</source>
-        <translation>rosa</translation>
-    </message>
-    <message>
-        <source>voice</source>
-        <translation>Stimme</translation>
-    </message>
-    <message>
-        <source>strings</source>
-        <translation>Streicher</translation>
-    </message>
-    <message>
-        <source>plucked</source>
-        <translation>gezupft</translation>
-    </message>
-    <message>
-        <source>bass</source>
-        <translation>Bass</translation>
-    </message>
-    <message>
-        <source>as in the file</source>
-        <translation>wie in der Datei</translation>
-    </message>
-    <message>
         <source>omni</source>
         <translation>Kugel</translation>
     </message>
@@ -248,10 +224,6 @@
     <message>
         <source>Mix</source>
         <translation>Mix</translation>
-    </message>
-    <message>
-        <source>The mix that plays through it</source>
-        <translation>Der Mix, der darüber läuft</translation>
     </message>
     <message>
         <source>From the centre line, stage left positive</source>
@@ -422,20 +394,12 @@
         <translation>Eigenschwingungen setzen</translation>
     </message>
     <message>
-        <source>Air (0 or 1)</source>
-        <translation>Luft (0 oder 1)</translation>
+        <source>Air, 0 or 1</source>
+        <translation>Luft, 0/1</translation>
     </message>
     <message>
         <source>Set corners</source>
         <translation>Ecken setzen</translation>
-    </message>
-    <message>
-        <source>Stage left, m</source>
-        <translation>Bühne links, m</translation>
-    </message>
-    <message>
-        <source>Upstage, m</source>
-        <translation>Nach hinten, m</translation>
     </message>
     <message>
         <source>expected three corners or more whose edges do not cross</source>
@@ -912,6 +876,50 @@
     <message>
         <source>On the plan</source>
         <translation>Auf dem Plan</translation>
+    </message>
+    <message>
+        <source>Spectrum by third-octave bands</source>
+        <translation>Spektrum nach Terzbändern</translation>
+    </message>
+    <message>
+        <source>Set spectrum</source>
+        <translation>Spektrum setzen</translation>
+    </message>
+    <message>
+        <source>Band, Hz</source>
+        <translation>Band, Hz</translation>
+    </message>
+    <message>
+        <source>expected third-octave bands 20, 25, 31.5 .. 20000 Hz, each once</source>
+        <translation>Terzbänder 20, 25, 31,5 .. 20000 Hz erwartet, jedes einmal</translation>
+    </message>
+    <message>
+        <source>expected one band at least; without any there is no sound</source>
+        <translation>wenigstens ein Band erwartet; ohne gibt es keinen Klang</translation>
+    </message>
+    <message>
+        <source>Mixes</source>
+        <translation>Mixe</translation>
+    </message>
+    <message>
+        <source>The mixes that play through it</source>
+        <translation>Die Mixe, die über ihn spielen</translation>
+    </message>
+    <message>
+        <source>The part that its figures come from; nothing is computed from this name</source>
+        <translation>Das Teil, aus dem seine Werte stammen; aus diesem Namen wird nichts berechnet</translation>
+    </message>
+    <message>
+        <source>Preset</source>
+        <translation>Vorgabe</translation>
+    </message>
+    <message>
+        <source>How the sound is spread over frequency; its level is told on its own</source>
+        <translation>Wie sich der Klang über die Frequenz verteilt; sein Pegel steht für sich</translation>
+    </message>
+    <message>
+        <source>It is locked: unlock it to change its corners.</source>
+        <translation>Es ist gesperrt: entsperren, um seine Ecken zu ändern.</translation>
     </message>
 </context>
 <context>
@@ -2732,6 +2740,14 @@ gestrichelt: wie es ist</translation>
         <source>several</source>
         <translation>verschieden</translation>
     </message>
+    <message>
+        <source>It is locked: unlock it on the plan (context menu, Lock) to change this.</source>
+        <translation>Es ist gesperrt: auf dem Plan entsperren (Kontextmenü, Sperren), um dies zu ändern.</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
 </context>
 <context>
     <name>howlmap::app::FileActions</name>
@@ -2810,6 +2826,14 @@ gestrichelt: wie es ist</translation>
     <message>
         <source>Save &amp;as...</source>
         <translation>Speichern &amp;unter...</translation>
+    </message>
+    <message>
+        <source>No second window could be opened.</source>
+        <translation>Ein zweites Fenster ließ sich nicht öffnen.</translation>
+    </message>
+    <message>
+        <source>Open the show by the menu of this window, or from the file manager.</source>
+        <translation>Die Show über das Menü dieses Fensters oder aus der Dateiverwaltung öffnen.</translation>
     </message>
 </context>
 <context>
@@ -3071,6 +3095,10 @@ gestrichelt: wie es ist</translation>
         <source>Written.</source>
         <translation>Geschrieben.</translation>
     </message>
+    <message>
+        <source>Stops writing; no file is left behind.</source>
+        <translation>Hört auf zu schreiben; es bleibt keine Datei zurück.</translation>
+    </message>
 </context>
 <context>
     <name>howlmap::app::HelpViewer</name>
@@ -3203,6 +3231,26 @@ gestrichelt: wie es ist</translation>
     <message>
         <source>Nothing removed: what is marked is locked.</source>
         <translation>Nichts entfernt: Das Markierte ist gesperrt.</translation>
+    </message>
+    <message>
+        <source>Copies the marked cells for a spreadsheet; without any the whole list.</source>
+        <translation>Kopiert die markierten Zellen für eine Tabellenkalkulation; ohne Markierung die ganze Liste.</translation>
+    </message>
+    <message>
+        <source>Puts cells from a spreadsheet here, from the marked cell on.</source>
+        <translation>Setzt Zellen aus einer Tabellenkalkulation ein, ab der markierten Zelle.</translation>
+    </message>
+    <message>
+        <source>Takes this input to the channel before.</source>
+        <translation>Bringt diesen Eingang auf den Kanal davor.</translation>
+    </message>
+    <message>
+        <source>Takes this input to the next channel.</source>
+        <translation>Bringt diesen Eingang auf den nächsten Kanal.</translation>
+    </message>
+    <message>
+        <source>Takes the marked inputs and their sends out of the show.</source>
+        <translation>Nimmt die markierten Eingänge und ihre Sends aus der Show.</translation>
     </message>
 </context>
 <context>
@@ -3863,6 +3911,26 @@ gestrichelt: wie es ist</translation>
         <source>Mark a cell of the mix that is to go.</source>
         <translation>Wähle eine Zelle des Mixes, der gehen soll.</translation>
     </message>
+    <message>
+        <source>Copies the marked cells for a spreadsheet; without any the whole table.</source>
+        <translation>Kopiert die markierten Zellen für eine Tabellenkalkulation; ohne Markierung die ganze Tabelle.</translation>
+    </message>
+    <message>
+        <source>Puts levels from a spreadsheet here, from the marked cell on.</source>
+        <translation>Setzt Pegel aus einer Tabellenkalkulation ein, ab der markierten Zelle.</translation>
+    </message>
+    <message>
+        <source>The mix no longer gets this input.</source>
+        <translation>Der Mix bekommt diesen Eingang nicht mehr.</translation>
+    </message>
+    <message>
+        <source>A new mix; say in the Inspector which loudspeakers play it.</source>
+        <translation>Ein neuer Mix; welche Lautsprecher ihn spielen, steht im Inspektor.</translation>
+    </message>
+    <message>
+        <source>Removes the mix of the marked cell with all its sends.</source>
+        <translation>Entfernt den Mix der markierten Zelle mit allen seinen Sends.</translation>
+    </message>
 </context>
 <context>
     <name>howlmap::app::NumberTable</name>
@@ -3871,32 +3939,16 @@ gestrichelt: wie es ist</translation>
         <translation>Hinzufügen</translation>
     </message>
     <message>
-        <source>A new row</source>
-        <translation>Eine neue Zeile</translation>
-    </message>
-    <message>
         <source>Remove</source>
         <translation>Entfernen</translation>
-    </message>
-    <message>
-        <source>The current row</source>
-        <translation>Die aktuelle Zeile</translation>
     </message>
     <message>
         <source>Paste</source>
         <translation>Einfügen</translation>
     </message>
     <message>
-        <source>Replaces all rows by those on the clipboard</source>
-        <translation>Ersetzt alle Zeilen durch die der Zwischenablage</translation>
-    </message>
-    <message>
         <source>Load…</source>
         <translation>Laden…</translation>
-    </message>
-    <message>
-        <source>Replaces all rows by those of a CSV file</source>
-        <translation>Ersetzt alle Zeilen durch die einer CSV-Datei</translation>
     </message>
     <message>
         <source>Copy cells</source>
@@ -3913,6 +3965,34 @@ gestrichelt: wie es ist</translation>
     <message>
         <source>%1 cannot be read</source>
         <translation>%1 lässt sich nicht lesen</translation>
+    </message>
+    <message>
+        <source>Adds a row at the end.</source>
+        <translation>Fügt am Ende eine Zeile an.</translation>
+    </message>
+    <message>
+        <source>Takes the current row out.</source>
+        <translation>Nimmt die aktuelle Zeile heraus.</translation>
+    </message>
+    <message>
+        <source>Replaces all rows by those on the clipboard.</source>
+        <translation>Ersetzt alle Zeilen durch die der Zwischenablage.</translation>
+    </message>
+    <message>
+        <source>Replaces all rows by those of a CSV file.</source>
+        <translation>Ersetzt alle Zeilen durch die einer CSV-Datei.</translation>
+    </message>
+    <message>
+        <source>Copies the marked cells for a spreadsheet; without any the whole table.</source>
+        <translation>Kopiert die markierten Zellen für eine Tabellenkalkulation; ohne Markierung die ganze Tabelle.</translation>
+    </message>
+    <message>
+        <source>Paste rows</source>
+        <translation>Zeilen einfügen</translation>
+    </message>
+    <message>
+        <source>Remove row</source>
+        <translation>Zeile entfernen</translation>
     </message>
 </context>
 <context>
@@ -3936,6 +4016,14 @@ gestrichelt: wie es ist</translation>
     <message>
         <source>found no numbers</source>
         <translation>keine Zahlen gefunden</translation>
+    </message>
+    <message>
+        <source>%1, m</source>
+        <translation>%1, m</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot be read as a length</source>
+        <translation>„%1“ lässt sich nicht als Länge lesen</translation>
     </message>
 </context>
 <context>
@@ -4308,10 +4396,6 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <translation>&amp;Einrasten</translation>
     </message>
     <message>
-        <source>Snaps to the grid, the centre line and neighbours while dragging. Alt suspends it.</source>
-        <translation>Rastet beim Ziehen an Raster, Mittellinie und Nachbarn ein. Alt setzt es aus.</translation>
-    </message>
-    <message>
         <source>&amp;Grid</source>
         <translation>&amp;Raster</translation>
     </message>
@@ -4387,6 +4471,65 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <source>Shows rulers: across from the centre line, in depth from the downstage edge.</source>
         <translation>Zeigt Lineale: quer von der Mittellinie aus, in die Tiefe von der Bühnenvorderkante aus.</translation>
     </message>
+    <message>
+        <source>Snaps to the grid, the centre line, neighbours, edges and walls while dragging. Alt suspends it.</source>
+        <translation>Rastet beim Ziehen an Raster, Mittellinie, Nachbarn, Kanten und Wänden ein. Alt setzt es aus.</translation>
+    </message>
+</context>
+<context>
+    <name>howlmap::app::PlanFileDialog</name>
+    <message>
+        <source>Write the plan</source>
+        <translation>Plan schreiben</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>SVG drawing (*.svg)</source>
+        <translation>SVG-Zeichnung (*.svg)</translation>
+    </message>
+    <message>
+        <source>PNG picture (*.png)</source>
+        <translation>PNG-Bild (*.png)</translation>
+    </message>
+    <message>
+        <source> dpi</source>
+        <translation> dpi</translation>
+    </message>
+    <message>
+        <source>Resolution of the picture</source>
+        <translation>Auflösung des Bildes</translation>
+    </message>
+    <message>
+        <source>Dots an inch of a PNG: how fine it is, and how wide its lines are.</source>
+        <translation>Punkte je Zoll eines PNG: wie fein es ist und wie breit seine Linien sind.</translation>
+    </message>
+    <message>
+        <source>Si&amp;ze in pixels</source>
+        <translation>Größe in Pi&amp;xeln</translation>
+    </message>
+    <message>
+        <source>A PNG of just this size; else it is one page at its resolution.</source>
+        <translation>Ein PNG von genau dieser Größe; sonst ist es eine Seite in seiner Auflösung.</translation>
+    </message>
+    <message>
+        <source>Width in pixels</source>
+        <translation>Breite in Pixeln</translation>
+    </message>
+    <message>
+        <source>Height in pixels</source>
+        <translation>Höhe in Pixeln</translation>
+    </message>
+    <message>
+        <source>No pa&amp;per behind the plan</source>
+        <translation>Kein Pa&amp;pier hinter dem Plan</translation>
+    </message>
+    <message>
+        <source>SVG and PNG without a background, to be laid over something else.</source>
+        <translation>SVG und PNG ohne Hintergrund, um sie über etwas anderes zu legen.</translation>
+    </message>
 </context>
 <context>
     <name>howlmap::app::PlanView</name>
@@ -4435,10 +4578,6 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <translation>, gesperrt</translation>
     </message>
     <message>
-        <source>plan.pdf</source>
-        <translation>plan.pdf</translation>
-    </message>
-    <message>
         <source>The plan cannot be written.</source>
         <translation>Der Plan lässt sich nicht schreiben.</translation>
     </message>
@@ -4453,14 +4592,6 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     <message>
         <source>Choose another folder.</source>
         <translation>Wähle einen anderen Ordner.</translation>
-    </message>
-    <message>
-        <source>PDF (*.pdf);;SVG drawing (*.svg);;PNG picture (*.png)</source>
-        <translation>PDF (*.pdf);;SVG-Zeichnung (*.svg);;PNG-Bild (*.png)</translation>
-    </message>
-    <message>
-        <source>Write the plan</source>
-        <translation>Plan schreiben</translation>
     </message>
     <message>
         <source>Plan written to %1</source>
@@ -4553,6 +4684,22 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     <message>
         <source>Move wall</source>
         <translation>Wand verschieben</translation>
+    </message>
+    <message>
+        <source>plan</source>
+        <translation>plan</translation>
+    </message>
+    <message>
+        <source>There is not enough memory for a picture of this size.</source>
+        <translation>Der Speicher reicht nicht für ein Bild dieser Größe.</translation>
+    </message>
+    <message>
+        <source>Choose fewer pixels.</source>
+        <translation>Weniger Pixel wählen.</translation>
+    </message>
+    <message>
+        <source>Writing the plan to %1…</source>
+        <translation>Der Plan wird nach %1 geschrieben …</translation>
     </message>
 </context>
 <context>
@@ -5292,6 +5439,18 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <source>&quot;%1&quot;: expected a level from -60 to 160 dB inside the table</source>
         <translation>„%1“: Pegel von -60 bis 160 dB innerhalb der Tabelle erwartet</translation>
     </message>
+    <message>
+        <source>%1: a send of %2 dB at 1 m cannot be set, only %3 to %4 dB; it stays as it was.</source>
+        <translation>%1: Ein Send von %2 dB auf 1 m lässt sich nicht setzen, nur %3 bis %4 dB; er bleibt, wie er war.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot be read as a level in dB</source>
+        <translation>„%1“ lässt sich nicht als Pegel in dB lesen</translation>
+    </message>
+    <message>
+        <source>%1 dBA at the ear is out of reach. </source>
+        <translation>%1 dBA am Ohr sind außer Reichweite. </translation>
+    </message>
 </context>
 <context>
     <name>howlmap::app::SheetDialog</name>
@@ -5990,6 +6149,10 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     <message>
         <source>%1 rings: take the fader back first. When ears and hands are ready, the cut for it comes next.</source>
         <translation>%1 pfeift: nimm zuerst den Regler zurück. Wenn Ohren und Hände bereit sind, kommt als Nächstes die Absenkung dafür.</translation>
+    </message>
+    <message>
+        <source>Takes the walk one step on.</source>
+        <translation>Bringt den Gang einen Schritt weiter.</translation>
     </message>
 </context>
 <context>

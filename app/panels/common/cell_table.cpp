@@ -12,6 +12,8 @@ void add_cell_actions(QTableView& table, const std::vector<CellAction>& actions)
     for (const CellAction& cell : actions) {
         auto* action = new QAction(cell.text, &table);
         action->setShortcut(cell.keys);
+        action->setToolTip(QStringLiteral("%1 (%2)").arg(cell.text, cell.keys.toString(QKeySequence::NativeText)));
+        action->setStatusTip(cell.sentence);
         action->setShortcutContext(Qt::WidgetShortcut);
         QObject::connect(action, &QAction::triggered, &table, cell.run);
         table.addAction(action);

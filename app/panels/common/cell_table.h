@@ -13,8 +13,8 @@ class QWidget;
 namespace howlmap::app {
 
 struct CellAction {
-    QString text;
-    QKeySequence keys;  ///< while the table has the focus
+    QString text, sentence;  ///< the sentence says more in the status bar
+    QKeySequence keys;       ///< while the table has the focus
     std::function<void()> run;
 };
 

@@ -84,11 +84,17 @@ void InputsPanel::build() {
                                          table_));
     table_->resizeColumnsToContents();
 
-    add_cell_actions(*table_, {{tr("Copy cells"), QKeySequence::Copy, [this] { copy_cells(); }},
-                               {tr("Paste cells"), QKeySequence::Paste, [this] { paste_cells(); }},
-                               {tr("Move up"), QKeySequence(Qt::ALT | Qt::Key_Up), [this] { move_up(); }},
-                               {tr("Move down"), QKeySequence(Qt::ALT | Qt::Key_Down), [this] { move_down(); }},
-                               {tr("Remove inputs"), QKeySequence::Delete, [this] { remove_inputs(); }}});
+    add_cell_actions(
+        *table_, {{tr("Copy cells"), tr("Copies the marked cells for a spreadsheet; without any the whole list."),
+                   QKeySequence::Copy, [this] { copy_cells(); }},
+                  {tr("Paste cells"), tr("Puts cells from a spreadsheet here, from the marked cell on."),
+                   QKeySequence::Paste, [this] { paste_cells(); }},
+                  {tr("Move up"), tr("Takes this input to the channel before."), QKeySequence(Qt::ALT | Qt::Key_Up),
+                   [this] { move_up(); }},
+                  {tr("Move down"), tr("Takes this input to the next channel."), QKeySequence(Qt::ALT | Qt::Key_Down),
+                   [this] { move_down(); }},
+                  {tr("Remove inputs"), tr("Takes the marked inputs and their sends out of the show."),
+                   QKeySequence::Delete, [this] { remove_inputs(); }}});
     lay_out_table(*this, *empty_, *table_);
 }
 

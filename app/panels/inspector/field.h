@@ -14,7 +14,8 @@
 
 namespace howlmap::app {
 
-enum class FieldKind { text, paragraph, number, length, whole, choice, flag };
+/// `members`: several of the choices, a QStringList of their values.
+enum class FieldKind { text, paragraph, number, length, whole, choice, members, flag };
 
 struct Choice {
     QString label;
@@ -28,6 +29,7 @@ struct Field {
     int decimals = 1;
     double step = 1.0;           ///< of the arrow keys, in the unit shown
     bool may_be_absent = false;  ///< an empty field stands for "not given"
+    bool moves = false;          ///< place, aim or size: a locked object keeps it
     std::function<QList<Choice>(const Show&)> choices;
     /// Value of one object; none where the property does not apply to it. An invalid QVariant: not given.
     std::function<std::optional<QVariant>(const Show&, const std::string& id)> get;

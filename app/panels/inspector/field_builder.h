@@ -16,7 +16,11 @@ class FieldBuilder {
   public:
     FieldBuilder(Fields& fields, Find find) : fields_(fields), find_(std::move(find)) {}
 
-    void group(const char* title) { group_ = inspector_text(title); }
+    /// `moves`: what follows is place, aim or size.
+    void group(const char* title, bool moves = false) {
+        group_ = inspector_text(title);
+        moves_ = moves;
+    }
 
     template <class Member>
     Field& text(const char* label, Member member, FieldKind kind = FieldKind::text) {
@@ -98,6 +102,7 @@ class FieldBuilder {
         field.group = group_;
         field.label = inspector_text(label);
         field.kind = kind;
+        field.moves = moves_;
         field.get = [find = find_, get](const Show& show, const std::string& id) -> std::optional<QVariant> {
             auto* item = find(const_cast<Show&>(show), id);
             return item ? std::optional<QVariant>(get(*item)) : std::nullopt;
@@ -123,6 +128,7 @@ class FieldBuilder {
     Fields& fields_;
     Find find_;
     QString group_;
+    bool moves_ = false;
 };
 
 inline QStringList polarity_labels() { return {inspector_text("normal"), inspector_text("inverted")}; }

@@ -4,10 +4,13 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <utility>
 
+#include "app/panels/inspector/members_button.h"
 #include "app/panels/inspector/paragraph_edit.h"
 #include "app/panels/inspector/unit_edit.h"
+#include "core/show/placed.h"
 
 namespace howlmap::app {
 
@@ -40,6 +43,9 @@ void FieldRow::build() {
         case FieldKind::choice:
             editor_ = build_choice();
             break;
+        case FieldKind::members:
+            editor_ = build_members();
+            break;
         case FieldKind::flag:
             editor_ = build_flag();
             break;
@@ -64,9 +70,37 @@ void FieldRow::complain(const QString& text) {
     trouble_->setVisible(!text.isEmpty());
 }
 
+/// Whether the lock of an object keeps this field as it is.
+bool FieldRow::held(const Show& show, const QString& id) const {
+    if (!field_.moves) return false;
+    const auto object = placed_object(show, id.toStdString());
+    return object && object->locked;
+}
+
+/// Nothing can be typed where everything is locked; of several objects the others follow, as under the mouse.
+void FieldRow::hold() {
+    const bool all =
+        std::all_of(ids_.begin(), ids_.end(), [this](const QString& id) { return held(document_.show(), id); });
+    editor_->setEnabled(!all);
+    editor_->setToolTip(all ? tr("It is locked: unlock it on the plan (context menu, Lock) to change this.")
+                            : field_.tip);
+}
+
 void FieldRow::set(const QVariant& value) {
     document_.edit(tr("Set %1").arg(field_.label), [&](Show& show) {
-        for (const QString& id : ids_) field_.set(show, id.toStdString(), value);
+        for (const QString& id : ids_)
+            if (!held(show, id)) field_.set(show, id.toStdString(), value);
+    });
+}
+
+void FieldRow::set_member(const QString& value, bool on) {
+    document_.edit(tr("Set %1").arg(field_.label), [&](Show& show) {
+        for (const QString& id : ids_) {
+            QStringList members = field_.get(show, id.toStdString()).value_or(QVariant()).toStringList();
+            members.removeAll(value);
+            if (on) members.append(value);
+            field_.set(show, id.toStdString(), members);
+        }
     });
 }
 
@@ -74,6 +108,7 @@ void FieldRow::refresh() {
     const SharedValue shared = shared_value(field_, document_.show(), ids_);
     applies_ = shared.applies;
     if (shared.applies) show_value_(shared);
+    if (field_.moves) hold();
 }
 
 QWidget* FieldRow::build_number() {
@@ -124,6 +159,23 @@ QWidget* FieldRow::build_choice() {
         box->setCurrentIndex(shared.several ? -1 : box->findData(shared.value));
     };
     return box;
+}
+
+QWidget* FieldRow::build_members() {
+    auto* button = new MembersButton(this);
+    connect(button, &MembersButton::ticked, this, &FieldRow::set_member);
+    show_value_ = [this, button](const SharedValue& shared) {
+        const QList<Choice> choices = field_.choices(document_.show());
+        const QStringList members = shared.several ? QStringList() : shared.value.toStringList();
+        QStringList words;
+        for (const Choice& choice : choices)
+            if (members.contains(choice.value.toString())) words.append(choice.label);
+        button->show_members(choices, members,
+                             shared.several    ? tr("several")
+                             : words.isEmpty() ? tr("none")
+                                               : words.join(QStringLiteral(", ")));
+    };
+    return button;
 }
 
 QWidget* FieldRow::build_flag() {

@@ -34,8 +34,12 @@ class FieldRow : public QWidget {
     QWidget* build_text();
     QWidget* build_paragraph();
     QWidget* build_choice();
+    QWidget* build_members();
     QWidget* build_flag();
+    bool held(const Show& show, const QString& id) const;
+    void hold();
     void set(const QVariant& value);
+    void set_member(const QString& value, bool on);
     void complain(const QString& text);
 
     Field field_;

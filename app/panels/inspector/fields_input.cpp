@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/panels/inspector/field_builder.h"
+#include "app/panels/inspector/spectrum_field.h"
 #include "core/report/words.h"
 
 namespace howlmap::app {
@@ -116,12 +117,12 @@ Fields input_fields() {
             "Loud playing", "dB", limits::kLevel, 1, 1.0, [](auto& i) -> auto& { return i.source_spl_db; })
         .tip = inspector_text("Level at the microphone in loud playing; for a pickup the reference of its isolation");
     FieldBuilder line(fields, find_line);
-    line.group("Place and aim");
+    line.group("Place and aim", true);
     line.flag(
             "On the plan", [](auto& i) -> auto& { return i.has_position; })
         .tip = inspector_text("A line input makes no loop; it may stand on the plan or only in the input list");
     FieldBuilder place(fields, find_placed);
-    place.group("Place and aim");
+    place.group("Place and aim", true);
     place.length(
         "Stage left", limits::kPosition, [](auto& i) -> auto& { return i.position.x; });
     place.length(
@@ -140,20 +141,8 @@ Fields input_fields() {
         "Polarity", polarity_labels(), [](auto& i) -> auto& { return i.polarity; });
     add_high_pass(
         signal, [](auto& i) -> auto& { return i.high_pass; });
-    Field& spectrum = signal.add(
-        "Spectrum", FieldKind::choice,
-        [](auto& i) {
-            const auto* name = std::get_if<SpectrumName>(&i.spectrum);
-            return QVariant(name ? int(*name) : 5);
-        },
-        [](auto& i, const QVariant& value) {
-            if (value.toInt() < 5) i.spectrum = static_cast<SpectrumName>(value.toInt());
-        });
-    spectrum.choices = [](const Show&) {
-        return QList<Choice>{{inspector_text("pink"), 0},    {inspector_text("voice"), 1},
-                             {inspector_text("strings"), 2}, {inspector_text("plucked"), 3},
-                             {inspector_text("bass"), 4},    {inspector_text("as in the file"), 5}};
-    };
+    add_spectrum(
+        signal, [](auto& i) -> auto& { return i.spectrum; });
     signal.group("For the patch");
     signal.text(
         "Stand", [](auto& i) -> auto& { return i.stand; });

@@ -71,28 +71,30 @@ void add_directivity(Fields& fields) {
         "Cap radius", limits::kSize, [](auto& i) -> auto& { return i.cap_radius_m; });
 }
 
-/// The first mix that feeds a loudspeaker; empty without one.
-std::string mix_of(const Show& show, const std::string& id) {
+QStringList mixes_of(const Show& show, const std::string& id) {
+    QStringList mixes;
     for (const Mix& mix : show.mixes)
-        if (std::find(mix.loudspeakers.begin(), mix.loudspeakers.end(), id) != mix.loudspeakers.end()) return mix.id;
-    return {};
+        if (std::count(mix.loudspeakers.begin(), mix.loudspeakers.end(), id))
+            mixes.append(QString::fromStdString(mix.id));
+    return mixes;
 }
 
-/// Which mix feeds it. Choosing one takes it out of all others.
-Field mix_field() {
+/// The mixes that feed it. Those that it stays in keep their order of loudspeakers.
+Field mixes_field() {
     Field field;
     field.group = inspector_text("Loudspeaker");
-    field.label = inspector_text("Mix");
-    field.tip = inspector_text("The mix that plays through it");
-    field.kind = FieldKind::choice;
-    field.choices = mix_choices;
-    field.get = [](const Show& show, const std::string& id) -> std::optional<QVariant> {
-        return QString::fromStdString(mix_of(show, id));
-    };
+    field.label = inspector_text("Mixes");
+    field.tip = inspector_text("The mixes that play through it");
+    field.kind = FieldKind::members;
+    field.choices = [](const Show& show) { return mix_choices(show).mid(1); };
+    field.get = [](const Show& show, const std::string& id) -> std::optional<QVariant> { return mixes_of(show, id); };
     field.set = [](Show& show, const std::string& id, const QVariant& value) {
-        if (mix_of(show, id) == value.toString().toStdString()) return;
-        for (Mix& mix : show.mixes) std::erase(mix.loudspeakers, id);
-        if (Mix* mix = find_by_id(show.mixes, value.toString().toStdString())) mix->loudspeakers.push_back(id);
+        const QStringList now = mixes_of(show, id), wanted = value.toStringList();
+        for (Mix& mix : show.mixes) {
+            const QString name = QString::fromStdString(mix.id);
+            if (now.contains(name) && !wanted.contains(name)) std::erase(mix.loudspeakers, id);
+            if (!now.contains(name) && wanted.contains(name)) mix.loudspeakers.push_back(id);
+        }
     };
     return field;
 }
@@ -107,8 +109,8 @@ Fields loudspeaker_fields() {
         "Name", [](auto& i) -> auto& { return i.name; });
     build.choice(
         "Kind", kind_labels(), [](auto& i) -> auto& { return i.kind; });
-    fields.append(mix_field());
-    build.group("Place and aim");
+    fields.append(mixes_field());
+    build.group("Place and aim", true);
     build
         .length(
             "Stage left", limits::kPosition, [](auto& i) -> auto& { return i.position.x; })
@@ -143,6 +145,9 @@ Fields loudspeaker_fields() {
     add_response(
         rest, [](auto& i) -> auto& { return i.response; });
     rest.group("Notes");
+    rest.text(
+            "Preset", [](auto& i) -> auto& { return i.preset; })
+        .tip = inspector_text("The part that its figures come from; nothing is computed from this name");
     rest.text(
         "Notes", [](auto& i) -> auto& { return i.notes; }, FieldKind::paragraph);
     return fields;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/panels/inspector/field_builder.h"
 #include "app/panels/inspector/kind_choices.h"
+#include "app/panels/inspector/spectrum_field.h"
 #include "core/report/words.h"
 #include "core/show/edits.h"
 
@@ -14,7 +15,7 @@ auto finder(List Show::*list) {
 
 template <class Build>
 void add_place(Build& build, bool height) {
-    build.group("Place");
+    build.group("Place", true);
     build.length(
         "Stage left", limits::kPosition, [](auto& i) -> auto& { return i.position.x; });
     build.length(
@@ -104,6 +105,8 @@ Fields backline_fields() {
         "Kind", kinds("backline", &Show::backline), [](auto& i) -> auto& { return i.kind; });
     build.number(
         "Level at 1 m", "dBA", limits::kLevel, 0, 1.0, [](auto& i) -> auto& { return i.level_1m_dba; });
+    add_spectrum(
+        build, [](auto& i) -> auto& { return i.spectrum; });
     build.text(
         "Notes", [](auto& i) -> auto& { return i.notes; }, FieldKind::paragraph);
     add_place(build, true);
@@ -140,8 +143,10 @@ Fields riser_fields() {
     build.group("Riser");
     build.text(
         "Name", [](auto& i) -> auto& { return i.name; });
-    build.length(
-        "Height", limits::kPosition, [](auto& i) -> auto& { return i.height_m; });
+    build
+        .length(
+            "Height", limits::kPosition, [](auto& i) -> auto& { return i.height_m; })
+        .moves = true;
     return fields;
 }
 
@@ -150,6 +155,7 @@ Fields common_fields() {
     const auto coordinate = [&](const char* label, double Vec2::*axis) {
         Field field;
         field.group = inspector_text("Place");
+        field.moves = true;
         field.label = inspector_text(label);
         field.kind = FieldKind::length;
         field.range = limits::kPosition;

@@ -6,6 +6,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollBar>
+#include <QSet>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -106,6 +107,7 @@ void InspectorPanel::rebuild() {
     units_ = document_.show().display.units;
     rows_.clear();
     labels_.clear();
+    group_titles_.clear();
     tables_.clear();
     table_titles_.clear();
     polar_ = nullptr;
@@ -127,11 +129,13 @@ void InspectorPanel::rebuild() {
 
 void InspectorPanel::add_groups(QVBoxLayout* layout, const Fields& fields) {
     QFormLayout* form = nullptr;
+    QLabel* title = nullptr;
     QString group;
     for (const Field& field : fields) {
         if (!form || field.group != group) {
             group = field.group;
-            layout->addWidget(title_label(group, layout->parentWidget()));
+            title = title_label(group, layout->parentWidget());
+            layout->addWidget(title);
             form = new QFormLayout;
             form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
             form->setRowWrapPolicy(QFormLayout::WrapLongRows);
@@ -144,6 +148,7 @@ void InspectorPanel::add_groups(QVBoxLayout* layout, const Fields& fields) {
         label->setToolTip(field.tip);
         form->addRow(label, row);
         rows_.append(row);
+        group_titles_.append(title);
         labels_.append(label);
     }
 }
@@ -185,11 +190,14 @@ void InspectorPanel::refresh() {
     const bool gone =
         std::any_of(ids_.begin(), ids_.end(), [&](const QString& id) { return !kind_of(show, id.toStdString()); });
     if (units_ != show.display.units || (gone && selection_.ids() != ids_)) return rebuild();
+    QSet<const QLabel*> wanted;  // no title of a group in which no field applies
     for (int i = 0; i < rows_.size(); ++i) {
         rows_[i]->refresh();
         rows_[i]->setVisible(rows_[i]->applies());
         labels_[i]->setVisible(rows_[i]->applies());
+        if (rows_[i]->applies()) wanted.insert(group_titles_[i]);
     }
+    for (QLabel* title : group_titles_) title->setVisible(wanted.contains(title));
     for (int i = 0; i < tables_.size(); ++i) {
         tables_[i]->refresh();
         tables_[i]->setVisible(tables_[i]->model().applies());

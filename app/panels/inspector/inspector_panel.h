@@ -46,7 +46,7 @@ class InspectorPanel : public QScrollArea {
     Units units_ = Units::metric;
     double hz_ = 1000.0;
     QList<FieldRow*> rows_;
-    QList<QLabel*> labels_;
+    QList<QLabel*> labels_, group_titles_;  ///< the latter one for each row, alike within a group
     QList<NumberTable*> tables_;
     QList<QLabel*> table_titles_;
     PolarPlot* polar_ = nullptr;

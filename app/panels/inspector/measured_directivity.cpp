@@ -41,6 +41,7 @@ MeasuredDirectivity::MeasuredDirectivity(Document& document, QString id, QWidget
     const auto add = [&](const QString& text, const QString& tip, auto slot) {
         auto* button = new QPushButton(text, this);
         button->setToolTip(tip);
+        button->setStatusTip(tip);
         connect(button, &QPushButton::clicked, this, slot);
         buttons->addWidget(button);
     };

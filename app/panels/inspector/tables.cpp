@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/panels/inspector/tables.h"
 
-#include <algorithm>
-
+#include "app/panels/inspector/band_tables.h"
 #include "app/panels/inspector/field_builder.h"
 #include "core/show/edits.h"
-#include "core/units/bands.h"
 
 namespace howlmap::app {
 namespace {
@@ -18,13 +16,6 @@ const QList<NumberColumn>& filter_columns() {
     return columns;
 }
 
-/// Keeps the unknown keys of rows that stay at their place.
-template <class Item, class Fill>
-void assign(std::vector<Item>& items, const NumberRows& rows, Fill fill) {
-    items.resize(rows.size());
-    for (std::size_t i = 0; i < rows.size(); ++i) fill(items[i], rows[i]);
-}
-
 template <class Find>
 NumberTableSource filters(const char* title, const char* step, Find find) {
     NumberTableSource source;
@@ -34,13 +25,11 @@ NumberTableSource filters(const char* title, const char* step, Find find) {
     source.get = [find](const Show& show) -> std::optional<NumberRows> {
         const std::vector<PeakFilter>* list = find(const_cast<Show&>(show));
         if (!list) return std::nullopt;
-        NumberRows rows;
-        for (const PeakFilter& filter : *list) rows.push_back({filter.hz, filter.q, filter.gain_db});
-        return rows;
+        return rows_of(*list, [](const PeakFilter& f) { return NumberRow{f.hz, f.q, f.gain_db}; });
     };
     source.set = [find](Show& show, const NumberRows& rows) {
         if (auto* list = find(show))
-            assign(*list, rows, [](PeakFilter& f, const std::vector<double>& row) {
+            assign_rows(*list, rows, [](PeakFilter& f, const NumberRow& row) {
                 f.hz = row[0];
                 f.q = row[1];
                 f.gain_db = row[2];
@@ -60,15 +49,13 @@ NumberTableSource response_points(Find find) {
     source.get = [find](const Show& show) -> std::optional<NumberRows> {
         const Response* response = find(const_cast<Show&>(show));
         if (!response) return std::nullopt;
-        NumberRows rows;
-        for (const ResponsePoint& point : response->table) rows.push_back({point.hz, point.db});
-        return rows;
+        return rows_of(response->table, [](const ResponsePoint& point) { return NumberRow{point.hz, point.db}; });
     };
     source.set = [find](Show& show, const NumberRows& rows) {
         for (std::size_t i = 1; i < rows.size(); ++i)
             if (rows[i][0] <= rows[i - 1][0]) return t("row %1: expected a frequency above the one before").arg(i + 1);
         if (Response* response = find(show))
-            assign(response->table, rows, [](ResponsePoint& point, const std::vector<double>& row) {
+            assign_rows(response->table, rows, [](ResponsePoint& point, const NumberRow& row) {
                 point.hz = row[0];
                 point.db = row[1];
             });
@@ -89,21 +76,25 @@ NumberTableSource body_modes(const std::string& id) {
     source.columns = {{t("Hz"), limits::kHz, 200.0},
                       {t("Q"), limits::kQ, 20.0},
                       {t("dB"), limits::kGain, 0.0},
-                      {t("Air (0 or 1)"), {0.0, 1.0}, 0.0}};
+                      {t("Air, 0 or 1"), {0.0, 1.0}, 0.0}};
+    source.name_title = t("Name");
     source.get = [find](const Show& show) -> std::optional<NumberRows> {
         const auto* modes = find(const_cast<Show&>(show));
         if (!modes) return std::nullopt;
-        NumberRows rows;
-        for (const BodyMode& mode : *modes) rows.push_back({mode.hz, mode.q, mode.gain_db, mode.air ? 1.0 : 0.0});
-        return rows;
+        return rows_of(*modes, [](const BodyMode& mode) {
+            NumberRow row{mode.hz, mode.q, mode.gain_db, mode.air ? 1.0 : 0.0};
+            row.name = QString::fromStdString(mode.name);
+            return row;
+        });
     };
     source.set = [find](Show& show, const NumberRows& rows) {
         if (auto* modes = find(show))
-            assign(*modes, rows, [](BodyMode& mode, const std::vector<double>& row) {
+            assign_rows(*modes, rows, [](BodyMode& mode, const NumberRow& row) {
                 mode.hz = row[0];
                 mode.q = row[1];
                 mode.gain_db = row[2];
                 mode.air = row[3] >= 0.5;
+                mode.name = row.name.toStdString();
             });
         return QString();
     };
@@ -114,7 +105,7 @@ NumberTableSource corners(const std::string& id, const char* title) {
     NumberTableSource source;
     source.title = t(title);
     source.step_name = t("Set corners");
-    source.columns = {{t("Stage left, m"), limits::kPosition, 0.0}, {t("Upstage, m"), limits::kPosition, 0.0}};
+    source.columns = {{t("Stage left"), limits::kPosition, 0.0, true}, {t("Upstage"), limits::kPosition, 0.0, true}};
     source.most_rows = limits::kCornersMost;
     source.get = [id](const Show& show) -> std::optional<NumberRows> {
         const Outline* outline = outline_of(show, id);
@@ -128,54 +119,9 @@ NumberTableSource corners(const std::string& id, const char* title) {
         for (const auto& row : rows) corners.push_back({row[0], row[1]});
         if (corners.size() < limits::kCornersLeast || !is_simple(corners))
             return t("expected three corners or more whose edges do not cross");
+        if (const auto riser = placed_object(show, id); riser && riser->locked)
+            return t("It is locked: unlock it to change its corners.");
         if (Outline* outline = outline_of(show, id)) *outline = corners;
-        return QString();
-    };
-    return source;
-}
-
-/// The octave after the last row, else the lowest that is not there yet; absorbing as much as the last row.
-std::vector<double> next_octave(const NumberRows& rows) {
-    const double last = rows.empty() ? 0.0 : rows.back()[0], absorption = rows.empty() ? 0.1 : rows.back()[1];
-    const auto free = [&](double octave) {
-        return std::none_of(rows.begin(), rows.end(), [&](const auto& row) { return row[0] == octave; });
-    };
-    for (const double octave : kNominalOctaves)
-        if (octave > last) return {octave, absorption};
-    const auto lowest = std::find_if(kNominalOctaves.begin(), kNominalOctaves.end(), free);
-    return {lowest == kNominalOctaves.end() ? kNominalOctaves.back() : *lowest, absorption};
-}
-
-/// Octave by octave; an empty table stands for one number for all frequencies (the field above it).
-NumberTableSource absorption(const char* title, std::function<Surface*(Show&)> find) {
-    NumberTableSource source;
-    source.title = t(title);
-    source.step_name = t("Set absorption");
-    source.columns = {{t("Octave, Hz"), limits::kHz, 63.0}, {t("Absorption"), limits::kAbsorption, 0.1}};
-    source.most_rows = kOctaves;
-    source.fresh = next_octave;
-    source.get = [find](const Show& show) -> std::optional<NumberRows> {
-        const Surface* surface = find(const_cast<Show&>(show));
-        if (!surface) return std::nullopt;
-        NumberRows rows;
-        if (const auto* bands = std::get_if<std::map<int, double>>(&surface->absorption))
-            for (const auto& [band, value] : *bands)
-                rows.push_back({kNominalOctaves[static_cast<std::size_t>(band)], value});
-        return rows;
-    };
-    source.set = [find](Show& show, const NumberRows& rows) {
-        Surface* surface = find(show);
-        if (!surface) return QString();
-        std::map<int, double> bands;
-        for (const auto& row : rows) {
-            const auto band = octave_of_nominal(row[0]);
-            if (!band || bands.count(*band)) return t("expected octaves 63, 125 .. 8000 Hz, each once");
-            bands[*band] = row[1];
-        }
-        if (bands.empty())
-            surface->absorption = 0.1;
-        else
-            surface->absorption = bands;
         return QString();
     };
     return source;
@@ -183,9 +129,9 @@ NumberTableSource absorption(const char* title, std::function<Surface*(Show&)> f
 
 void add_show_tables(QList<NumberTableSource>& tables) {
     tables.append(corners({}, "Stage corners"));
-    tables.append(absorption("Floor by octaves", [](Show& show) { return &show.stage.surfaces.floor; }));
+    tables.append(absorption_table("Floor by octaves", [](Show& show) { return &show.stage.surfaces.floor; }));
     const auto add = [&](const char* title, std::optional<Surface> Surfaces::*surface) {
-        tables.append(absorption(title, [surface](Show& show) {
+        tables.append(absorption_table(title, [surface](Show& show) {
             auto& plane = show.stage.surfaces.*surface;
             return plane ? &*plane : nullptr;
         }));
@@ -210,6 +156,10 @@ QList<NumberTableSource> tables_of(const Show& show, const QString& name) {
         }));
     if (find_by_id(show.inputs, id)) {
         tables.append(body_modes(id));
+        tables.append(spectrum_table([id](Show& s) -> Spectrum* {
+            Input* input = find_by_id(s.inputs, id);
+            return input ? &input->spectrum : nullptr;
+        }));
         tables.append(response_points([id](Show& s) -> Response* {
             Input* input = find_by_id(s.inputs, id);
             Microphone* microphone = input ? std::get_if<Microphone>(&input->transducer) : nullptr;
@@ -220,6 +170,11 @@ QList<NumberTableSource> tables_of(const Show& show, const QString& name) {
             return input ? &input->equaliser : nullptr;
         }));
     }
+    if (find_by_id(show.backline, id))
+        tables.append(spectrum_table([id](Show& s) -> Spectrum* {
+            Backline* item = find_by_id(s.backline, id);
+            return item ? &item->spectrum : nullptr;
+        }));
     if (find_by_id(show.mixes, id))
         tables.append(filters("Notches", "Set notches", [id](Show& s) -> std::vector<PeakFilter>* {
             Mix* mix = find_by_id(s.mixes, id);

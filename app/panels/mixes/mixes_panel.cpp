@@ -52,6 +52,7 @@ MixesPanel::MixesPanel(Document& document, Selection& selection, QWidget* parent
     connect(table_->selectionModel(), &QItemSelectionModel::currentChanged, this, &MixesPanel::show_cell);
     connect(model_, &QAbstractItemModel::dataChanged, this, &MixesPanel::show_cell);
     connect(model_, &QAbstractItemModel::modelReset, this, &MixesPanel::show_cell);
+    connect(model_, &SendsModel::trouble, this, &MixesPanel::message);
     connect(level_, &QDoubleSpinBox::valueChanged, this, &MixesPanel::apply_level);
     connect(ear_, &QDoubleSpinBox::valueChanged, this, &MixesPanel::apply_ear);
     show_cell();
@@ -76,10 +77,13 @@ void MixesPanel::build() {
     table_->setTabKeyNavigation(false);
     table_->setAccessibleName(tr("Sends, inputs by mixes"));
     build_header();
-    add_cell_actions(*table_, {{tr("Copy cells"), QKeySequence::Copy, [this] { copy_cells(); }},
-                               {tr("Paste cells"), QKeySequence::Paste, [this] { paste_cells(); }},
-                               {tr("Take out send"), QKeySequence::Delete,
-                                [this] { model_->setData(table_->currentIndex(), QString(), Qt::EditRole); }}});
+    add_cell_actions(*table_,
+                     {{tr("Copy cells"), tr("Copies the marked cells for a spreadsheet; without any the whole table."),
+                       QKeySequence::Copy, [this] { copy_cells(); }},
+                      {tr("Paste cells"), tr("Puts levels from a spreadsheet here, from the marked cell on."),
+                       QKeySequence::Paste, [this] { paste_cells(); }},
+                      {tr("Take out send"), tr("The mix no longer gets this input."), QKeySequence::Delete,
+                       [this] { model_->setData(table_->currentIndex(), QString(), Qt::EditRole); }}});
     lay_out_table(*this, *empty_, *table_, build_fields());
 }
 
@@ -110,7 +114,9 @@ QWidget* MixesPanel::build_fields() {
     ear_ = level_box(row, tr(" dBA"), tr("Level of the send at the ear"));
     ear_->setToolTip(tr("Sets the send so that it reaches this level at the ear. An estimate, not a measurement."));
     auto* add = new QPushButton(tr("Add mix"), row);
+    add->setToolTip(tr("A new mix; say in the Inspector which loudspeakers play it."));
     auto* remove = new QPushButton(tr("Remove mix"), row);
+    remove->setToolTip(tr("Removes the mix of the marked cell with all its sends."));
     connect(add, &QPushButton::clicked, this, &MixesPanel::add_mix);
     connect(remove, &QPushButton::clicked, this, &MixesPanel::remove_mix);
     for (QWidget* widget : {static_cast<QWidget*>(cell_name_), static_cast<QWidget*>(level_),
@@ -148,7 +154,8 @@ void MixesPanel::apply_level() {
 }
 
 void MixesPanel::apply_ear() {
-    if (!showing_ && table_->currentIndex().isValid()) model_->set_for_ear(table_->currentIndex(), ear_->value());
+    if (showing_ || !table_->currentIndex().isValid()) return;
+    if (!model_->set_for_ear(table_->currentIndex(), ear_->value())) show_cell();  // what holds stays in the field
 }
 
 void MixesPanel::add_mix() {

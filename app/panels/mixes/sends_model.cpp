@@ -12,12 +12,11 @@
 #include "core/listening/ears.h"
 #include "core/report/words.h"
 #include "core/show/find.h"
+#include "core/show/limits.h"
 #include "core/units/level.h"
 
 namespace howlmap::app {
 namespace {
-
-constexpr double kLowestLevel = -60.0, kHighestLevel = 160.0;
 
 template <class List, class Key>
 QStringList ids_by(const List& list, Key key) {
@@ -183,7 +182,7 @@ bool SendsModel::set_level(Show& show, const QModelIndex& cell, std::optional<do
         std::erase_if(mix->sends, [&](const Send& send) { return send.input == input; });
         return true;
     }
-    if (!(*level >= kLowestLevel && *level <= kHighestLevel)) return false;
+    if (!limits::kLevel.holds(*level)) return false;
     if (Send* send = find_send(*mix, input))
         send->level_db = *level;
     else
@@ -191,12 +190,25 @@ bool SendsModel::set_level(Show& show, const QModelIndex& cell, std::optional<do
     return true;
 }
 
+QString SendsModel::out_of_range(const QModelIndex& cell, double level) const {
+    const QString who = headerData(cell.row(), Qt::Vertical, Qt::DisplayRole).toString();
+    return tr("%1: a send of %2 dB at 1 m cannot be set, only %3 to %4 dB; it stays as it was.")
+        .arg(who, number_text(level, 1), number_text(limits::kLevel.low, 0), number_text(limits::kLevel.high, 0));
+}
+
 bool SendsModel::setData(const QModelIndex& index, const QVariant& value, int role) {
     if (role != Qt::EditRole) return false;
     const QString text = value.toString().trimmed();
     if (text == index.data(Qt::EditRole).toString()) return true;  // looked at, and left as exact as it was
     const auto level = number_of(text);
-    if (!text.isEmpty() && !level) return false;
+    if (!text.isEmpty() && !level) {
+        Q_EMIT trouble(tr("\"%1\" cannot be read as a level in dB").arg(text));
+        return false;
+    }
+    if (level && !limits::kLevel.holds(*level)) {
+        Q_EMIT trouble(out_of_range(index, *level));
+        return false;
+    }
     bool ok = false;
     document_.edit(text.isEmpty() ? tr("Take out send") : tr("Set send"),
                    [&](Show& show) { ok = set_level(show, index, level); });
@@ -208,6 +220,11 @@ bool SendsModel::set_for_ear(const QModelIndex& cell, double ear_dba) {
     if (!now || !ear) return false;
     // Levels at the ear are linear in the energy of the send, so a difference in dB there is the same difference here.
     const double wanted = std::round((*now + ear_dba - *ear) * 10.0) / 10.0;
+    if (!limits::kLevel.holds(wanted)) {
+        Q_EMIT trouble(tr("%1 dBA at the ear is out of reach. ").arg(number_text(ear_dba, 1)) +
+                       out_of_range(cell, wanted));
+        return false;
+    }
     bool ok = false;
     document_.edit(tr("Set send for an ear level"), [&](Show& show) { ok = set_level(show, cell, wanted); });
     return ok;

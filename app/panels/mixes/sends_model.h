@@ -39,8 +39,8 @@ class SendsModel : public QAbstractTableModel {
     /// Name of the player whose ear is meant, empty where there is none.
     QString listener(int column) const;
 
-    /// Sets sends so that they reach this level at the ear. One step; false where nobody hears the mix or the send is
-    /// silent.
+    /// Sets sends so that they reach this level at the ear. One step; false where nobody hears the mix, the send is
+    /// silent, or would have to be louder or softer than a send can be.
     bool set_for_ear(const QModelIndex& cell, double ear_dba);
     bool move_mix(int from, int to);
     /// Tab separated levels from this cell on, as one step; under titles of mixes and beside those of inputs where they
@@ -52,6 +52,7 @@ class SendsModel : public QAbstractTableModel {
     void set_awake(bool awake);
 
   Q_SIGNALS:
+    void trouble(const QString& text);  ///< why a level was not set
     void ears_updated();
 
   private:
@@ -60,6 +61,7 @@ class SendsModel : public QAbstractTableModel {
     QModelIndex pasted_cell(const PastedRows& pasted, qsizetype row, qsizetype cell, int first_row) const;
     bool paste_cell(Show& show, const QModelIndex& cell, const QString& text) const;
     bool set_level(Show& show, const QModelIndex& cell, std::optional<double> level) const;
+    QString out_of_range(const QModelIndex& cell, double level) const;
 
     Document& document_;
     Worker worker_;

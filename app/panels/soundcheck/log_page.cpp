@@ -35,6 +35,7 @@ LogPage::LogPage(const Workspace& workspace, QWidget* parent)
     remove->setShortcut(QKeySequence::Delete);
     remove->setShortcutContext(Qt::WidgetShortcut);
     remove->setToolTip(tr("Takes the marked rows out of the log (Del)."));
+    remove->setStatusTip(tr("Takes the marked rows out of the log."));
     connect(remove, &QAction::triggered, this, &LogPage::remove_rows);
     table_->addAction(remove);
     table_->setContextMenuPolicy(Qt::ActionsContextMenu);

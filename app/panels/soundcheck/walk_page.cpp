@@ -54,6 +54,7 @@ void WalkPage::build() {
     band_->setToolTip(tr("The band that rings; the likeliest stand first."));
     forward_ = new QPushButton;
     forward_->setObjectName(QStringLiteral("walk_forward"));
+    forward_->setToolTip(tr("Takes the walk one step on."));
     finish_ = new QPushButton(tr("Loud enough: &finish"));
     finish_->setObjectName(QStringLiteral("walk_finish"));
     finish_->setToolTip(tr("The mix is as loud as the players need it, and nothing rings."));

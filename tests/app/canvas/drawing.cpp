@@ -73,7 +73,9 @@ void Drawing::fill_in(const Fields& fields, const std::string& wanted_id, const 
         if (QTest::currentTestFailed()) return;
         const auto wanted = field.get(wanted_, wanted_id), now = field.get(show(), id);
         if (!wanted || !now || later.contains(field.label)) continue;
-        const QVariant value = field.kind == FieldKind::choice ? names_.to_drawn(*wanted) : *wanted;
+        const QVariant value = field.kind == FieldKind::choice    ? names_.to_drawn(*wanted)
+                               : field.kind == FieldKind::members ? names_.to_drawn(wanted->toStringList())
+                                                                  : *wanted;
         if (value == *now) continue;
         hands_.enter(field, value);
         const auto after = field.get(show(), id);
@@ -158,7 +160,7 @@ void Drawing::players() {
 void Drawing::loudspeakers() {
     for (const Loudspeaker& speaker : wanted_.loudspeakers) {
         place(speaker.id, speaker.position.xy(), speaker.kind == LoudspeakerKind::main ? Way::double_click : Way::drop);
-        fill_in(loudspeaker_fields(), speaker.id, {QStringLiteral("Mix")});
+        fill_in(loudspeaker_fields(), speaker.id, {QStringLiteral("Mixes")});
     }
 }
 
@@ -203,7 +205,7 @@ void Drawing::mixes() {
     const auto mix_field = [](const Fields& fields) {
         Fields only;
         for (const Field& field : fields)
-            if (field.label == QStringLiteral("Mix")) only.append(field);
+            if (field.label == QStringLiteral("Mix") || field.label == QStringLiteral("Mixes")) only.append(field);
         return only;
     };
     hands_.panel("parts");

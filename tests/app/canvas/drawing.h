@@ -17,6 +17,10 @@ class Namesakes {
         const auto found = drawn_.find(value.toString().toStdString());
         return found == drawn_.end() ? value : QVariant(QString::fromStdString(found->second));
     }
+    QStringList to_drawn(QStringList values) const {
+        for (QString& value : values) value = to_drawn(QVariant(value)).toString();
+        return values;
+    }
     QString drawn(const std::string& wanted) const { return QString::fromStdString(drawn_.at(wanted)); }
 
     Show renamed(Show show) const {

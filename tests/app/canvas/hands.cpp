@@ -10,6 +10,7 @@
 #include <QFileDialog>
 #include <QLineEdit>
 #include <QListView>
+#include <QMenu>
 #include <QMessageBox>
 #include <QMimeData>
 #include <QPlainTextEdit>
@@ -206,6 +207,7 @@ void Hands::enter(const Field& field, const QVariant& value) {
         inspector->ensureWidgetVisible(row);
         QWidget* editor = row->editor();
         if (qobject_cast<QCheckBox*>(editor)) return click(editor, {9, editor->height() / 2});
+        if (auto* button = qobject_cast<MembersButton*>(editor)) return tick_members(*button, value.toStringList());
         click(editor);
         if (auto* box = qobject_cast<QComboBox*>(editor))
             return choose_in(*box, index_of(field, window_.document().show(), value));
@@ -221,7 +223,25 @@ void Hands::enter(const Field& field, const QVariant& value) {
     QFAIL(qPrintable(QStringLiteral("no field ") + field.label));
 }
 
-void Hands::enter_rows(const QString& title, const std::vector<std::vector<double>>& rows) {
+/// One entry of the menu after the other, which closes each time.
+void Hands::tick_members(MembersButton& button, const QStringList& members) {
+    const Field field = qobject_cast<FieldRow*>(button.parentWidget())->field();
+    const QList<Choice> choices = field.choices(window_.document().show());
+    for (int i = 0; i < choices.size(); ++i) {
+        const bool wanted = members.contains(choices[i].value.toString());
+        if (failed() || button.menu()->actions()[i]->isChecked() == wanted) continue;
+        // The click comes back only when the menu has closed.
+        QTimer::singleShot(20, button.menu(), [&button, i] {
+            QMenu& menu = *button.menu();
+            QTest::mouseClick(&menu, Qt::LeftButton, {}, menu.actionGeometry(menu.actions()[i]).center());
+        });
+        click(&button);
+        QTRY_COMPARE(button.menu()->actions()[i]->isChecked(), wanted);
+        QCoreApplication::processEvents();  // what was ticked is set once the menu is gone
+    }
+}
+
+void Hands::enter_rows(const QString& title, const NumberRows& rows) {
     if (failed()) return;
     auto* inspector = qobject_cast<InspectorPanel*>(panel("inspector"));
     for (NumberTable* table : inspector->findChildren<NumberTable*>()) {
@@ -233,6 +253,9 @@ void Hands::enter_rows(const QString& title, const std::vector<std::vector<doubl
             for (std::size_t c = 0; c < rows[r].size(); ++c)
                 enter_cell(*view, table->model().index(static_cast<int>(r), static_cast<int>(c)),
                            QString::number(rows[r][c], 'g', 12));
+            if (rows[r].name.isEmpty()) continue;
+            enter_cell(*view, table->model().index(static_cast<int>(r), static_cast<int>(rows[r].size())),
+                       rows[r].name);
         }
         return;
     }

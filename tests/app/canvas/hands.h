@@ -5,6 +5,8 @@
 #include <functional>
 
 #include "app/panels/inspector/field_row.h"
+#include "app/panels/inspector/members_button.h"
+#include "app/panels/inspector/number_rows.h"
 #include "app/window/main_window.h"
 
 class QComboBox;
@@ -39,7 +41,8 @@ class Hands {
 
     // Inspector, of whatever is selected.
     void enter(const Field& field, const QVariant& value);
-    void enter_rows(const QString& table, const std::vector<std::vector<double>>& rows);
+    void tick_members(MembersButton& button, const QStringList& members);
+    void enter_rows(const QString& table, const NumberRows& rows);
 
     // Tables of a panel.
     void enter_cell(QTableView& table, const QModelIndex& cell, const QString& text);

@@ -1,14 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QCheckBox>
 #include <QComboBox>
+#include <QLabel>
 #include <QLineEdit>
+#include <QMenu>
 
 #include "app/panels/inspector/field_row.h"
 #include "app/panels/inspector/inspector_panel.h"
 #include "app/panels/inspector/measured_directivity.h"
+#include "app/panels/inspector/members_button.h"
 #include "app/panels/inspector/number_table.h"
 #include "app/panels/inspector/polar_plot.h"
 #include "app/panels/inspector/tables.h"
+#include "core/show/edits.h"
 #include "core/show/find.h"
 #include "tests/app/panels/editing/small_show.h"
 #include "tests/support/registry.h"
@@ -81,6 +85,61 @@ class TestInspector : public QObject {
         QCOMPARE(document_.undo_stack().count(), 1);
     }
 
+    void a_loudspeaker_may_play_several_mixes() {
+        document_.edit(QStringLiteral("x"), [](Show& show) {
+            Mix second = show.mixes[0];
+            second.id = "m2";
+            second.number = 2;
+            second.name = "side";
+            second.loudspeakers = {"w2", "w1"};
+            show.mixes.push_back(second);
+        });
+        InspectorPanel panel(document_, selection_);
+        selection_.set({QStringLiteral("w1")});
+        auto* button = qobject_cast<MembersButton*>(panel.row(QStringLiteral("Mixes"))->editor());
+        QVERIFY(button);
+        QCOMPARE(button->accessibleDescription(), QStringLiteral("1  front, 2  side"));
+        button->menu()->actions().at(0)->trigger();
+        QTRY_VERIFY(document_.show().mixes[0].loudspeakers.empty());
+        QCOMPARE(document_.show().mixes[1].loudspeakers, (std::vector<std::string>{"w2", "w1"}));
+        QCOMPARE(button->accessibleDescription(), QStringLiteral("2  side"));
+        selection_.set({QStringLiteral("w1"), QStringLiteral("w2")});
+        button = qobject_cast<MembersButton*>(panel.row(QStringLiteral("Mixes"))->editor());
+        button->menu()->actions().at(0)->trigger();
+        QTRY_COMPARE(document_.show().mixes[0].loudspeakers, (std::vector<std::string>{"w1", "w2"}));
+        QCOMPARE(document_.show().mixes[1].loudspeakers, (std::vector<std::string>{"w2", "w1"}));
+    }
+
+    void the_preset_of_a_loudspeaker_is_a_word() {
+        InspectorPanel panel(document_, selection_);
+        selection_.set({QStringLiteral("w1")});
+        type(panel.row(QStringLiteral("Preset")), QStringLiteral("wedge 12"));
+        QCOMPARE(document_.show().loudspeakers[0].preset, std::string("wedge 12"));
+    }
+
+    void what_is_locked_keeps_its_place_and_says_why() {
+        document_.edit(QStringLiteral("x"), [](Show& show) { set_locked(show, {"w1", "vox"}, true); });
+        InspectorPanel panel(document_, selection_);
+        for (const char* id : {"w1", "vox"}) {
+            selection_.set({QString::fromLatin1(id)});
+            for (const char* label : {"Stage left", "Upstage", "Height", "Yaw", "Pitch"}) {
+                const QWidget* editor = panel.row(QString::fromLatin1(label))->editor();
+                QVERIFY2(!editor->isEnabled(), label);
+                QVERIFY2(editor->toolTip().contains(QStringLiteral("locked")), label);
+            }
+            QVERIFY(panel.row(QStringLiteral("Polarity"))->editor()->isEnabled());
+        }
+        selection_.set({QStringLiteral("w1"), QStringLiteral("w2")});  // of two, the one that is free follows
+        type(panel.row(QStringLiteral("Stage left")), QStringLiteral("1.5"));
+        QCOMPARE(document_.show().loudspeakers[0].position.x, 0.0);
+        QCOMPARE(document_.show().loudspeakers[1].position.x, 1.5);
+        selection_.set({QStringLiteral("w1")});
+        document_.edit(QStringLiteral("x"), [](Show& show) { set_locked(show, {"w1"}, false); });
+        type(panel.row(QStringLiteral("Stage left")), QStringLiteral("0.5"));
+        QCOMPARE(document_.show().loudspeakers[0].position.x, 0.5);
+        QVERIFY(!panel.row(QStringLiteral("Stage left"))->editor()->toolTip().contains(QStringLiteral("locked")));
+    }
+
     void fields_come_and_go_with_what_the_object_is() {
         InspectorPanel panel(document_, selection_);
         selection_.set({QStringLiteral("w1")});
@@ -89,6 +148,11 @@ class TestInspector : public QObject {
         choose(panel.row(QStringLiteral("Type")), QStringLiteral("cap on a sphere"));
         QVERIFY(std::holds_alternative<CapOnSphere>(document_.show().loudspeakers[0].directivity));
         QVERIFY(panel.row(QStringLiteral("Cap radius")));
+        panel.show();
+        selection_.set({QStringLiteral("fid")});  // a pickup: no title over the fields of a microphone
+        for (const auto* label : panel.findChildren<QLabel*>())
+            QVERIFY(!label->isVisible() || label->text() != QStringLiteral("Microphone"));
+        selection_.set({QStringLiteral("w1")});
         QVERIFY(!panel.row(QStringLiteral("Horizontal")));
     }
 

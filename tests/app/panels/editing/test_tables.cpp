@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QClipboard>
+#include <QDoubleSpinBox>
 #include <QGuiApplication>
 #include <QLineEdit>
 #include <QSignalSpy>
@@ -138,6 +139,27 @@ class TestTables : public QObject {
         QTRY_VERIFY(measured.count() > 0);
         QVERIFY(std::abs(*model.ear_level(cell) - wanted - 2.0) <= 0.06);
         QCOMPARE(model.listener(0), QStringLiteral("Ada"));
+    }
+
+    void a_send_that_the_ear_would_need_beyond_its_range_is_told() {
+        MixesPanel panel(document_, selection_);
+        panel.show();
+        QTRY_VERIFY(panel.model().settled());
+        panel.table().setCurrentIndex(panel.model().cell_of(QStringLiteral("m1"), QStringLiteral("vox")));
+        QSignalSpy said(&panel, &MixesPanel::message);
+        QDoubleSpinBox* ear = nullptr;
+        for (auto* box : panel.findChildren<QDoubleSpinBox*>())
+            if (box->accessibleName().contains(QStringLiteral("ear"))) ear = box;
+        QVERIFY(ear && ear->isEnabled());
+        const double before = ear->value();
+        ear->setValue(160.0);
+        QCOMPARE(said.count(), 1);
+        QVERIFY2(said[0][0].toString().contains(QStringLiteral("only -60 to 160 dB")),
+                 qPrintable(said[0][0].toString()));
+        QCOMPARE(find_send(document_.show().mixes[0], "vox")->level_db, 92.0);
+        QCOMPARE(ear->value(), before);
+        QVERIFY(!panel.model().setData(panel.table().currentIndex(), QStringLiteral("161"), Qt::EditRole));
+        QCOMPARE(said.count(), 2);
     }
 
     void mixes_come_and_go_whole() {
