@@ -106,10 +106,11 @@ PlanActions::PlanActions(PlanView& view) : QObject(&view), view_(view) {
                           tr("Fits the selected objects into the view."), [v] { v->zoom_selection(); });
     zoom_actual =
         make(view, this, tr("&100 %"), Qt::CTRL | Qt::Key_1, tr("One metre is 100 pixels."), [v] { v->zoom_actual(); });
-    snapping = checkable(make(view, this, tr("S&nap"), Qt::CTRL | Qt::SHIFT | Qt::Key_N,
-                              tr("Snaps to the grid, the centre line and neighbours while dragging. Alt suspends it."),
-                              [v, this] { v->set_snapping(snapping->isChecked()); }),
-                         true);
+    snapping = checkable(
+        make(view, this, tr("S&nap"), Qt::CTRL | Qt::SHIFT | Qt::Key_N,
+             tr("Snaps to the grid, the centre line, neighbours, edges and walls while dragging. Alt suspends it."),
+             [v, this] { v->set_snapping(snapping->isChecked()); }),
+        true);
     grid = checkable(make(view, this, tr("&Grid"), Qt::CTRL | Qt::Key_G, tr("Shows the grid."),
                           [v, this] { v->set_grid_visible(grid->isChecked()); }),
                      true);

@@ -14,11 +14,12 @@ Guides::Guides(PlanScene& scene) : plan_(scene) {
 
 void Guides::clear() { take({}); }
 
-/// The centre line runs through the stage; a neighbour's line from it to the object.
+/// The centre line runs through the stage; a neighbour's line from it to the object; an edge is drawn over whole.
 void Guides::show_snap(const Snapped& snap) {
     std::vector<QLineF> lines;
     const QPointF at = to_page(snap.at);
     const Box2 stage = howlmap::bounds_of(plan_.document().show().stage.outline);
+    for (const SnapEdge& edge : snap.edges) lines.emplace_back(to_page(edge.from), to_page(edge.to));
     if (snap.neighbour_x)
         lines.emplace_back(to_page(*snap.neighbour_x), at);
     else if (snap.guide_x)

@@ -3,13 +3,16 @@
 
 #include "app/canvas/items/guides.h"
 #include "app/canvas/plan_view.h"
-#include "app/canvas/tools/snap.h"
+#include "app/canvas/tools/snap_edges.h"
 #include "core/show/edits.h"
 
 namespace howlmap::app {
 namespace {
-SnapField field_for_corner(const PlanView& view, const Outline& outline, std::size_t corner, bool all) {
+SnapField field_for_corner(PlanView& view, const std::string& id, std::size_t corner, bool all) {
     SnapField field = snap_field_at(view.pixels_per_metre());
+    const Show& before = view.document().before_gesture();
+    const Outline& outline = *outline_of(before, id);
+    field.edges = snap_edges(before, {id});
     for (std::size_t i = 0; i < outline.size(); ++i)
         if (i != corner || all) field.neighbours.push_back(outline[i]);
     return field;
@@ -22,12 +25,11 @@ CornerDrag::CornerDrag(PlanView& view, const Handle& handle)
 }
 
 void CornerDrag::update(const Pointer& pointer) {
-    const Outline* outline = outline_of(view_.document().before_gesture(), id_);
-    if (!outline) return;
+    if (!outline_of(view_.document().before_gesture(), id_)) return;
     Vec2 to = to_millimetre(pointer.at);
     view_.guides().clear();
     if (view_.snapping() && !pointer.alt()) {
-        const Snapped snap = snapped(pointer.at, field_for_corner(view_, *outline, corner_, from_edge_));
+        const Snapped snap = snapped(pointer.at, field_for_corner(view_, id_, corner_, from_edge_));
         view_.guides().show_snap(snap);
         to = snap.at;
     }

@@ -8,6 +8,7 @@
 #include "app/canvas/plan_scene.h"
 #include "app/canvas/plan_view.h"
 #include "app/canvas/step_names.h"
+#include "app/canvas/tools/snap_edges.h"
 #include "core/show/placed.h"
 
 namespace howlmap::app {
@@ -17,6 +18,7 @@ SnapField field_for_move(PlanView& view, const Ids& moving) {
     for (const Placed& object : placed_objects(view.document().show()))
         if (object.kind != ObjectKind::riser && std::find(moving.begin(), moving.end(), object.id) == moving.end())
             field.neighbours.push_back(object.position);
+    field.edges = snap_edges(view.document().show(), moving);
     return field;
 }
 }  // namespace
@@ -35,6 +37,7 @@ MoveDrag::MoveDrag(PlanView& view, const QString& grabbed, const Pointer& from) 
     moves_ = true;
     start_ = held->position;
     field_ = field_for_move(view, ids_);
+    field_.sides = snap_sides(show, held->id);
     view_.document().begin_gesture(step_name(PlanView::tr("Move"), show, ids_));
     view_.reading().begin(ids_);
 }
