@@ -2,7 +2,6 @@
 #include "app/canvas/plan_output.h"
 
 #include <QClipboard>
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QGuiApplication>
 #include <QMimeData>
@@ -11,8 +10,10 @@
 #include <QPrinter>
 
 #include "app/canvas/overlay/plan_layers.h"
+#include "app/canvas/plan_file_dialog.h"
 #include "app/canvas/plan_view.h"
 #include "app/command_line/shows.h"
+#include "app/document/worker.h"
 #include "core/file/write.h"
 
 namespace howlmap::app {
@@ -27,12 +28,12 @@ void set_page(PlanView& view, QPrinter& printer) {
     printer.setDocName(QString::fromStdString(show.title));
 }
 
-/// A name beside the show: "duo.pdf" for "duo.howlmap".
+/// A name beside the show without an ending: "duo" for "duo.howlmap".
 QString wished_name(PlanView& view) {
     const QString path = view.document().path();
-    if (path.isEmpty()) return PlanView::tr("plan.pdf");
+    if (path.isEmpty()) return PlanView::tr("plan");
     const QFileInfo file(path);
-    return file.path() + u'/' + file.completeBaseName() + QStringLiteral(".pdf");
+    return file.path() + u'/' + file.completeBaseName();
 }
 }  // namespace
 
@@ -51,20 +52,48 @@ PlanDrawing drawing_of(PlanView& view) {
     return drawing;
 }
 
-Outcome save_picture(PlanView& view, const QString& file, const PlanFile& options) {
-    PlanFile wish = options;
+namespace {
+Outcome not_written(const QString& file, const QString& why, const QString& advice) {
+    return tl::make_unexpected(Trouble{PlanView::tr("The plan cannot be written."), file, why, advice});
+}
+
+/// In any thread.
+Outcome write_picture(const Show& show, const PlanDrawing& drawing, const QString& file, PlanFile wish) {
     const auto format = plan_format_of(file);
     if (!format)
-        return tl::make_unexpected(Trouble{PlanView::tr("The plan cannot be written."), file,
-                                           PlanView::tr("The name ends in none of .pdf, .svg and .png."),
-                                           PlanView::tr("Choose a name with one of these endings.")});
+        return not_written(file, PlanView::tr("The name ends in none of .pdf, .svg and .png."),
+                           PlanView::tr("Choose a name with one of these endings."));
     wish.format = *format;
-    const QByteArray bytes = plan_bytes(view.document().show(), drawing_of(view), wish);
+    const QByteArray bytes = plan_bytes(show, drawing, wish);
+    if (bytes.isEmpty())
+        return not_written(file, PlanView::tr("There is not enough memory for a picture of this size."),
+                           PlanView::tr("Choose fewer pixels."));
     const auto saved =
         save_atomically(to_path(file), std::string_view(bytes.constData(), static_cast<std::size_t>(bytes.size())));
     if (saved) return {};
-    return tl::make_unexpected(Trouble{PlanView::tr("The plan cannot be written."), file,
-                                       QString::fromStdString(saved.error()), PlanView::tr("Choose another folder.")});
+    return not_written(file, QString::fromStdString(saved.error()), PlanView::tr("Choose another folder."));
+}
+}  // namespace
+
+Outcome save_picture(PlanView& view, const QString& file, const PlanFile& options) {
+    return write_picture(view.document().show(), drawing_of(view), file, options);
+}
+
+/// A large picture takes seconds: the window stays at hand meanwhile.
+void start_writing(PlanView& view, const QString& file, const PlanFile& options) {
+    Q_EMIT view.message(PlanView::tr("Writing the plan to %1…").arg(file));
+    auto* writer = new Worker(&view);  // of its own: each is written to the end, also when the window closes
+    QObject::connect(writer, &Worker::idle, writer, &QObject::deleteLater);
+    writer->run([&view, show = view.document().show(), drawing = drawing_of(view), file,
+                 options](const Job&) -> Worker::Deliver {
+        const Outcome done = write_picture(show, drawing, file, options);
+        return [&view, file, done] {
+            if (done)
+                Q_EMIT view.message(PlanView::tr("Plan written to %1").arg(file));
+            else
+                Q_EMIT view.trouble(done.error());
+        };
+    });
 }
 
 void print_onto(PlanView& view, QPrinter& printer) {
@@ -74,21 +103,9 @@ void print_onto(PlanView& view, QPrinter& printer) {
 }
 
 void export_picture(PlanView& view) {
-    const QString filters = PlanView::tr("PDF (*.pdf);;SVG drawing (*.svg);;PNG picture (*.png)");
-    QString chosen;
-    QString name =
-        QFileDialog::getSaveFileName(&view, PlanView::tr("Write the plan"), wished_name(view), filters, &chosen);
-    if (name.isEmpty()) return;
-    if (QFileInfo(name).suffix().isEmpty())
-        name += chosen.contains(u"svg")   ? QStringLiteral(".svg")
-                : chosen.contains(u"png") ? QStringLiteral(".png")
-                                          : QStringLiteral(".pdf");
-    const Outcome done = save_picture(view, name, {});
-    if (done) {
-        Q_EMIT view.message(PlanView::tr("Plan written to %1").arg(name));
-        return;
-    }
-    Q_EMIT view.trouble(done.error());
+    PlanFileDialog dialog(wished_name(view), &view);
+    if (dialog.exec() != QDialog::Accepted) return;
+    start_writing(view, dialog.file_name(), dialog.wish());
 }
 
 void print_plan(PlanView& view) {

@@ -16,6 +16,8 @@ class PlanView;
 PlanDrawing drawing_of(PlanView& view);
 /// Writes the plan; the ending of the name says what kind.
 Outcome save_picture(PlanView& view, const QString& file, const PlanFile& options);
+/// The same beside the interface thread; the plan's messages tell when it is done, or why not.
+void start_writing(PlanView& view, const QString& file, const PlanFile& options);
 /// One page, at the printer's page size and resolution.
 void print_onto(PlanView& view, QPrinter& printer);
 

@@ -8,13 +8,11 @@
 
 namespace howlmap::app {
 namespace {
-constexpr int kMostPixels = 20000;  ///< a side of a PNG
-
 std::optional<QSize> parsed_size(const QString& text) {
     static const QRegularExpression form(QStringLiteral("^(\\d{2,5})[xX](\\d{2,5})$"));
     const QRegularExpressionMatch match = form.match(text);
     const QSize size(match.captured(1).toInt(), match.captured(2).toInt());
-    if (!match.hasMatch() || size.width() > kMostPixels || size.height() > kMostPixels) return std::nullopt;
+    if (!match.hasMatch() || size.width() > kMostPictureSide || size.height() > kMostPictureSide) return std::nullopt;
     return size;
 }
 }  // namespace
@@ -44,7 +42,7 @@ std::optional<PlanFile> plan_file_option(const Arguments& arguments, Console& co
         return std::nullopt;
     }
     file.format = *format;
-    const auto dpi = number_option(arguments, "dpi", file.dpi, 30.0, 1200.0, console);
+    const auto dpi = number_option(arguments, "dpi", file.dpi, kLeastDpi, kMostDpi, console);
     if (!dpi) return std::nullopt;
     file.dpi = *dpi;
     file.transparent = arguments.has("transparent");

@@ -11,12 +11,15 @@
 
 namespace howlmap::app {
 
+inline constexpr double kLeastDpi = 30.0, kMostDpi = 1200.0;
+inline constexpr int kMostPictureSide = 20000;  ///< a side of a PNG
+
 enum class PlanFormat { png, svg, pdf };
 
 struct PlanFile {
     PlanFormat format = PlanFormat::pdf;
     std::optional<QSize> size;  ///< of a PNG in pixels; absent: a page at its resolution
-    double dpi = 150.0;         ///< of a PNG, 30..1200
+    double dpi = 150.0;         ///< of a PNG, kLeastDpi..kMostDpi
     bool transparent = false;   ///< PNG and SVG without a page behind the plan
 };
 

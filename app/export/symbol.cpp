@@ -6,6 +6,7 @@
 #include <QTransform>
 #include <algorithm>
 #include <limits>
+#include <mutex>
 
 #include "app/export/symbol_recorder.h"
 
@@ -69,7 +70,9 @@ Symbol loaded(const QString& kind, bool small) {
 bool has_symbol(const QString& kind) { return !kind.isEmpty() && !file_of(kind).isEmpty(); }
 
 const Symbol& symbol_named(const QString& kind, bool small) {
-    static QHash<QString, std::shared_ptr<const Symbol>> known;  // interface thread only
+    static QHash<QString, std::shared_ptr<const Symbol>> known;
+    static std::mutex taking;  // pictures are drawn off the interface thread, too; a symbol stays once it is there
+    const std::lock_guard lock(taking);
     auto& entry = known[small ? kind + u'|' : kind];
     if (!entry) entry = std::make_shared<const Symbol>(loaded(kind, small));
     return *entry;

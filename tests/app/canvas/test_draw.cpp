@@ -66,7 +66,7 @@ void TestDraw::the_sixteen_inputs_are_drawn_by_hand() {
     const QString file = folder.filePath(QStringLiteral("drawn.howlmap")),
                   pdf = folder.filePath(QStringLiteral("p.pdf")), printed = folder.filePath(QStringLiteral("q.pdf"));
     hands.with_file_name([&] { hands.press(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_E)); }, pdf);
-    QVERIFY(bytes_of(pdf).startsWith("%PDF"));
+    QTRY_VERIFY(bytes_of(pdf).startsWith("%PDF"));
     hands.with_file_name([&] { hands.press(QKeySequence::Save); }, file);
     QVERIFY(!window.document().modified());
     const QByteArray saved = bytes_of(file);

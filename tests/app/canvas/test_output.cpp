@@ -1,14 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The plan that is shown, on paper, in files and on the clipboard.
+#include <QCheckBox>
 #include <QClipboard>
 #include <QGuiApplication>
+#include <QImage>
+#include <QLineEdit>
 #include <QMimeData>
 #include <QPrintPreviewWidget>
 #include <QPrinter>
+#include <QSpinBox>
 #include <QTemporaryDir>
 #include <array>
+#include <functional>
 
 #include "app/canvas/overlay/plan_layers.h"
+#include "app/canvas/plan_file_dialog.h"
 #include "app/canvas/plan_output.h"
 #include "tests/app/canvas/stage_fixture.h"
 #include "tests/support/registry.h"
@@ -24,6 +30,8 @@ class TestOutput : public QObject {
     void the_preview_paints();
     void a_map_on_the_screen_is_a_map_on_paper();
     void the_clipboard_gets_a_picture();
+    void the_dialog_asks_how_and_remembers();
+    void another_kind_takes_its_own_ending();
 };
 
 void TestOutput::writes_what_the_ending_says() {
@@ -98,6 +106,74 @@ void TestOutput::the_clipboard_gets_a_picture() {
     const QMimeData* mime = QGuiApplication::clipboard()->mimeData();
     QVERIFY(mime->hasImage());
     QVERIFY(mime->data(QStringLiteral("image/svg+xml")).contains("<svg"));
+}
+
+namespace {
+/// Writes the plan by its dialog, which `fill` fills in and accepts.
+void write_by_dialog(PlanView& view, const std::function<void(PlanFileDialog&)>& fill) {
+    QTimer::singleShot(0, &view, [&] {
+        auto* dialog = qobject_cast<PlanFileDialog*>(QApplication::activeModalWidget());
+        QVERIFY(dialog);
+        fill(*dialog);
+        QMetaObject::invokeMethod(dialog, "accept");
+    });
+    QSignalSpy said(&view, &PlanView::message);
+    export_picture(view);
+    QTRY_COMPARE_WITH_TIMEOUT(said.count(), 2, 20000);  // that it begins, that it is done
+}
+template <class T>
+T& child(PlanFileDialog& dialog, const char* name) {
+    return *dialog.findChild<T*>(QString::fromLatin1(name));
+}
+void name_it(PlanFileDialog& dialog, const QString& name) { child<QLineEdit>(dialog, "fileNameEdit").setText(name); }
+}  // namespace
+
+void TestOutput::the_dialog_asks_how_and_remembers() {
+    Stage_fixture f;
+    QTemporaryDir folder;
+    const QString paper = folder.filePath(QStringLiteral("paper.png")),
+                  bare = folder.filePath(QStringLiteral("bare.png"));
+    write_by_dialog(f.view, [&](PlanFileDialog& dialog) {
+        QVERIFY(!child<QWidget>(dialog, "plan_dpi").isEnabled());  // a PDF has none
+        QVERIFY(!child<QWidget>(dialog, "plan_transparent").isEnabled());
+        name_it(dialog, paper);
+        QVERIFY(child<QWidget>(dialog, "plan_dpi").isEnabled());
+        QVERIFY(!child<QWidget>(dialog, "plan_width").isEnabled());
+        child<QDoubleSpinBox>(dialog, "plan_dpi").setValue(100.0);
+    });
+    const QImage page(paper);
+    QCOMPARE(page.size(), QSize(1169, 827));  // A4, ISO 216: 297 mm by 210 mm at 100 dots an inch
+    QCOMPARE(page.dotsPerMeterX(), 3937);     // 100 / 0.0254
+    QCOMPARE(page.pixelColor(0, 0).alpha(), 255);
+    write_by_dialog(f.view, [&](PlanFileDialog& dialog) {
+        QCOMPARE(child<QDoubleSpinBox>(dialog, "plan_dpi").value(), 100.0);
+        QCOMPARE(dialog.selectedNameFilter(), QStringLiteral("PNG picture (*.png)"));
+        name_it(dialog, bare);
+        child<QCheckBox>(dialog, "plan_sized").setChecked(true);
+        child<QSpinBox>(dialog, "plan_width").setValue(640);
+        child<QSpinBox>(dialog, "plan_height").setValue(480);
+        child<QCheckBox>(dialog, "plan_transparent").setChecked(true);
+    });
+    const QImage picture(bare);
+    QCOMPARE(picture.size(), QSize(640, 480));
+    QCOMPARE(picture.pixelColor(0, 0).alpha(), 0);
+    write_by_dialog(f.view, [&](PlanFileDialog& dialog) {
+        QCOMPARE(child<QSpinBox>(dialog, "plan_width").value(), 640);
+        QVERIFY(child<QCheckBox>(dialog, "plan_transparent").isChecked());
+        name_it(dialog, folder.filePath(QStringLiteral("plan.pdf")));
+    });
+    QVERIFY(QFileInfo::exists(folder.filePath(QStringLiteral("plan.pdf"))));
+}
+
+void TestOutput::another_kind_takes_its_own_ending() {
+    PlanFileDialog dialog(QDir::tempPath() + QStringLiteral("/stage"));
+    QVERIFY(dialog.file_name().endsWith(QStringLiteral("/stage.pdf")));
+    dialog.selectNameFilter(QStringLiteral("SVG drawing (*.svg)"));
+    Q_EMIT dialog.filterSelected(QStringLiteral("SVG drawing (*.svg)"));
+    QVERIFY2(dialog.file_name().endsWith(QStringLiteral("/stage.svg")), qPrintable(dialog.file_name()));
+    QCOMPARE(dialog.wish().format, PlanFormat::svg);
+    QVERIFY(dialog.findChild<QWidget*>(QStringLiteral("plan_transparent"))->isEnabled());
+    QVERIFY(!dialog.findChild<QWidget*>(QStringLiteral("plan_dpi"))->isEnabled());
 }
 
 HOWLMAP_TEST(TestOutput)
