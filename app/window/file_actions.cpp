@@ -46,7 +46,12 @@ NameQuestions NameQuestions::by_dialog() {
 }
 
 FileActions::FileActions(QWidget& window, Document& document, FileSession& session)
-    : QObject(&window), window_(window), document_(document), session_(session) {
+    : QObject(&window),
+      open_beside(
+          [](const QString& path) { return QProcess::startDetached(QCoreApplication::applicationFilePath(), {path}); }),
+      window_(window),
+      document_(document),
+      session_(session) {
     connect(&session_, &FileSession::changed_on_disk, this, &FileActions::ask_changed_on_disk);
     connect(&session_, &FileSession::removed_from_disk, this, &FileActions::tell_removed);
 }
@@ -150,7 +155,12 @@ bool FileActions::may_leave() {
 void FileActions::open_all(const QStringList& paths) {
     if (paths.isEmpty()) return;
     open(paths.first());
-    for (const QString& path : paths.mid(1)) QProcess::startDetached(QCoreApplication::applicationFilePath(), {path});
+    for (const QString& path : paths.mid(1))
+        if (!open_beside(path))
+            report_trouble(&window_, {tr("No second window could be opened."),
+                                      path,
+                                      {},
+                                      tr("Open the show by the menu of this window, or from the file manager.")});
 }
 
 void FileActions::ask_changed_on_disk() {

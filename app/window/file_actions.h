@@ -25,6 +25,8 @@ class FileActions : public QObject {
     FileActions(QWidget& window, Document& document, FileSession& session);
 
     NameQuestions names = NameQuestions::by_dialog();
+    /// Opens a show in a window of its own: another process of this program. False where it does not start.
+    std::function<bool(const QString& path)> open_beside;
 
     // All say whether it was done; where unsaved changes would be lost, the person is asked first.
     bool new_show();

@@ -38,6 +38,19 @@ void answer(QMessageBox::StandardButton button, QString* said = nullptr) {
     });
 }
 
+void drop_on(MainWindow& window, const QStringList& files) {
+    QMimeData data;
+    QList<QUrl> urls;
+    for (const QString& file : files) urls.append(QUrl::fromLocalFile(file));
+    data.setUrls(urls);
+    // A drop goes to whatever took the drag that came in before it.
+    QDragEnterEvent enter({10, 10}, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(&window, &enter);
+    QVERIFY(enter.isAccepted());
+    QDropEvent drop({10, 10}, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(&window, &drop);
+}
+
 void save_show(const QString& name, const char* title) {
     Show show;
     show.title = title;
@@ -169,15 +182,46 @@ class TestMainWindow : public QObject {
     void aDroppedFileOpens() {
         save_show(path("dropped.howlmap"), "dropped");
         MainWindow window;
-        QMimeData data;
-        data.setUrls({QUrl::fromLocalFile(path("dropped.howlmap"))});
-        // A drop goes to whatever took the drag that came in before it.
-        QDragEnterEvent enter({10, 10}, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
-        QApplication::sendEvent(&window, &enter);
-        QVERIFY(enter.isAccepted());
-        QDropEvent drop({10, 10}, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
-        QApplication::sendEvent(&window, &drop);
+        drop_on(window, {path("dropped.howlmap")});
         QCOMPARE(window.document().show().title, std::string("dropped"));
+    }
+    void ofTwoDroppedFilesEachHasAWindow() {
+        save_show(path("one.howlmap"), "one");
+        save_show(path("two.howlmap"), "two");
+        MainWindow window;
+        QStringList beside;
+        window.files().open_beside = [&](const QString& file) {
+            beside.append(file);
+            return true;
+        };
+        drop_on(window, {path("one.howlmap"), path("two.howlmap")});
+        QCOMPARE(window.document().show().title, std::string("one"));
+        QCOMPARE(beside, QStringList{path("two.howlmap")});
+    }
+    void aSecondWindowThatDoesNotOpenIsTold() {
+        save_show(path("one.howlmap"), "one");
+        MainWindow window;
+        window.files().open_beside = [](const QString&) { return false; };
+        QString told;
+        answer(QMessageBox::Ok, &told);
+        drop_on(window, {path("one.howlmap"), path("two.howlmap")});
+        QVERIFY2(told.contains(QStringLiteral("two.howlmap")), qPrintable(told));
+    }
+    void aDroppedTextIsRefusedAndNothingChanges() {
+        save_show(path("kept.howlmap"), "kept");
+        QFile text(path("list.txt"));
+        QVERIFY(text.open(QIODevice::WriteOnly) && text.write("1 voice\n2 fiddle\n") > 0);
+        text.close();
+        MainWindow window;
+        QVERIFY(window.files().open(path("kept.howlmap")));
+        const Show before = window.document().show();
+        QString told;
+        answer(QMessageBox::Ok, &told);
+        drop_on(window, {text.fileName()});
+        QVERIFY2(told.contains(QStringLiteral("cannot be opened")) && told.contains(QStringLiteral("list.txt")),
+                 qPrintable(told));
+        QCOMPARE(window.document().show(), before);
+        QCOMPARE(window.document().path(), path("kept.howlmap"));
     }
     void theTenNewestFilesAreRemembered() {
         MainWindow window;
