@@ -12,11 +12,19 @@ Guides::Guides(PlanScene& scene) : plan_(scene) {
     setAcceptedMouseButtons(Qt::NoButton);
 }
 
-void Guides::clear() { take({}); }
+namespace {
+constexpr double kEdgePx = 2.0;
+}
+
+void Guides::clear() {
+    edges_ = 0;
+    take({});
+}
 
 /// The centre line runs through the stage; a neighbour's line from it to the object; an edge is drawn over whole.
 void Guides::show_snap(const Snapped& snap) {
     std::vector<QLineF> lines;
+    edges_ = snap.edges.size();
     const QPointF at = to_page(snap.at);
     const Box2 stage = howlmap::bounds_of(plan_.document().show().stage.outline);
     for (const SnapEdge& edge : snap.edges) lines.emplace_back(to_page(edge.from), to_page(edge.to));
@@ -42,7 +50,9 @@ void Guides::take(std::vector<QLineF> lines) {
 void Guides::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*) {
     const PlanStyle& style = plan_.style();
     painter->setPen(style.pen(style.ink.accent, 1.0, Qt::DashLine));
-    for (const QLineF& line : lines_) painter->drawLine(line);
+    for (std::size_t i = edges_; i < lines_.size(); ++i) painter->drawLine(lines_[i]);
+    painter->setPen(style.pen(style.ink.accent, kEdgePx));  // to be seen over the edge itself
+    for (std::size_t i = 0; i < edges_; ++i) painter->drawLine(lines_[i]);
 }
 
 }  // namespace howlmap::app

@@ -25,6 +25,7 @@ class Guides : public QGraphicsItem {
 
     PlanScene& plan_;
     std::vector<QLineF> lines_;
+    std::size_t edges_ = 0;  ///< so many of the first lines run along edges
     QRectF bounds_;
 };
 
