@@ -921,6 +921,30 @@
         <source>It is locked: unlock it to change its corners.</source>
         <translation>Es ist gesperrt: entsperren, um seine Ecken zu ändern.</translation>
     </message>
+    <message>
+        <source>pink</source>
+        <translation>rosa</translation>
+    </message>
+    <message>
+        <source>voice</source>
+        <translation>Stimme</translation>
+    </message>
+    <message>
+        <source>strings</source>
+        <translation>Streicher</translation>
+    </message>
+    <message>
+        <source>plucked</source>
+        <translation>gezupft</translation>
+    </message>
+    <message>
+        <source>bass</source>
+        <translation>Bass</translation>
+    </message>
+    <message>
+        <source>third-octave bands</source>
+        <translation>Terzbänder</translation>
+    </message>
 </context>
 <context>
     <name>Plan</name>
@@ -3925,7 +3949,7 @@ gestrichelt: wie es ist</translation>
     </message>
     <message>
         <source>A new mix; say in the Inspector which loudspeakers play it.</source>
-        <translation>Ein neuer Mix; welche Lautsprecher ihn spielen, steht im Inspektor.</translation>
+        <translation>Ein neuer Mix; welche Lautsprecher ihn spielen, sagst du in den Eigenschaften.</translation>
     </message>
     <message>
         <source>Removes the mix of the marked cell with all its sends.</source>
@@ -5440,16 +5464,16 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <translation>„%1“: Pegel von -60 bis 160 dB innerhalb der Tabelle erwartet</translation>
     </message>
     <message>
-        <source>%1: a send of %2 dB at 1 m cannot be set, only %3 to %4 dB; it stays as it was.</source>
-        <translation>%1: Ein Send von %2 dB auf 1 m lässt sich nicht setzen, nur %3 bis %4 dB; er bleibt, wie er war.</translation>
-    </message>
-    <message>
         <source>&quot;%1&quot; cannot be read as a level in dB</source>
         <translation>„%1“ lässt sich nicht als Pegel in dB lesen</translation>
     </message>
     <message>
-        <source>%1 dBA at the ear is out of reach. </source>
-        <translation>%1 dBA am Ohr sind außer Reichweite. </translation>
+        <source>A send has %1 to %2 dB at 1 m, not %3. Nothing was changed.</source>
+        <translation>Ein Send hat %1 bis %2 dB auf 1 m, nicht %3. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>%1 dBA at the ear would take %2 dB at 1 m; a send has %3 to %4 dB. Nothing was changed.</source>
+        <translation>%1 dBA am Ohr bräuchten %2 dB auf 1 m; ein Send hat %3 bis %4 dB. Nichts wurde geändert.</translation>
     </message>
 </context>
 <context>

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/panels/inspector/field_builder.h"
 #include "core/listening/spectrum.h"
 #include "core/units/level.h"
 

@@ -190,12 +190,6 @@ bool SendsModel::set_level(Show& show, const QModelIndex& cell, std::optional<do
     return true;
 }
 
-QString SendsModel::out_of_range(const QModelIndex& cell, double level) const {
-    const QString who = headerData(cell.row(), Qt::Vertical, Qt::DisplayRole).toString();
-    return tr("%1: a send of %2 dB at 1 m cannot be set, only %3 to %4 dB; it stays as it was.")
-        .arg(who, number_text(level, 1), number_text(limits::kLevel.low, 0), number_text(limits::kLevel.high, 0));
-}
-
 bool SendsModel::setData(const QModelIndex& index, const QVariant& value, int role) {
     if (role != Qt::EditRole) return false;
     const QString text = value.toString().trimmed();
@@ -206,7 +200,10 @@ bool SendsModel::setData(const QModelIndex& index, const QVariant& value, int ro
         return false;
     }
     if (level && !limits::kLevel.holds(*level)) {
-        Q_EMIT trouble(out_of_range(index, *level));
+        Q_EMIT trouble(tr("A send has %1 to %2 dB at 1 m, not %3. Nothing was changed.")
+                           .arg(limits::kLevel.low)
+                           .arg(limits::kLevel.high)
+                           .arg(number_text(*level, 1)));
         return false;
     }
     bool ok = false;
@@ -221,8 +218,10 @@ bool SendsModel::set_for_ear(const QModelIndex& cell, double ear_dba) {
     // Levels at the ear are linear in the energy of the send, so a difference in dB there is the same difference here.
     const double wanted = std::round((*now + ear_dba - *ear) * 10.0) / 10.0;
     if (!limits::kLevel.holds(wanted)) {
-        Q_EMIT trouble(tr("%1 dBA at the ear is out of reach. ").arg(number_text(ear_dba, 1)) +
-                       out_of_range(cell, wanted));
+        Q_EMIT trouble(tr("%1 dBA at the ear would take %2 dB at 1 m; a send has %3 to %4 dB. Nothing was changed.")
+                           .arg(number_text(ear_dba, 1), number_text(wanted, 1))
+                           .arg(limits::kLevel.low)
+                           .arg(limits::kLevel.high));
         return false;
     }
     bool ok = false;

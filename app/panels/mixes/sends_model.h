@@ -61,7 +61,6 @@ class SendsModel : public QAbstractTableModel {
     QModelIndex pasted_cell(const PastedRows& pasted, qsizetype row, qsizetype cell, int first_row) const;
     bool paste_cell(Show& show, const QModelIndex& cell, const QString& text) const;
     bool set_level(Show& show, const QModelIndex& cell, std::optional<double> level) const;
-    QString out_of_range(const QModelIndex& cell, double level) const;
 
     Document& document_;
     Worker worker_;

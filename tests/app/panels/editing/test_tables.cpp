@@ -154,7 +154,7 @@ class TestTables : public QObject {
         const double before = ear->value();
         ear->setValue(160.0);
         QCOMPARE(said.count(), 1);
-        QVERIFY2(said[0][0].toString().contains(QStringLiteral("only -60 to 160 dB")),
+        QVERIFY2(said[0][0].toString().contains(QStringLiteral("a send has -60 to 160 dB")),
                  qPrintable(said[0][0].toString()));
         QCOMPARE(find_send(document_.show().mixes[0], "vox")->level_db, 92.0);
         QCOMPARE(ear->value(), before);
