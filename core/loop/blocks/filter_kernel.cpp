@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/loop/blocks/filter_kernel.h"
 
+#include <algorithm>
+#include <cmath>
+
+#include "core/directivity/table.h"
 #include "core/loop/blocks/block_kernel.h"
 
 // clang-format off
@@ -8,6 +12,7 @@
 #define HWY_TARGET_INCLUDE "core/loop/blocks/filter_kernel.cpp"
 #include "hwy/foreach_target.h"  // IWYU pragma: keep
 #include "hwy/highway.h"
+#include "hwy/contrib/math/math-inl.h"
 #include "core/units/complex_lanes-inl.h"
 // clang-format on
 
@@ -36,22 +41,51 @@ void PassSections(const Section* HWY_RESTRICT sections, std::size_t count, doubl
     }
 }
 
+void PowerLaw(double first, double exponent, double low_hz, double step_hz, double* HWY_RESTRICT sizes) {
+    const hn::CappedTag<double, kBlockPoints> d;
+    for (std::size_t at = 0; at < kBlockPoints; at += hn::Lanes(d)) {
+        const auto index = hn::Iota(d, static_cast<double>(at));
+        const auto ratio = hn::MulAdd(index, hn::Set(d, step_hz / low_hz), hn::Set(d, 1.0));
+        const auto power = hn::Exp(d, hn::Mul(hn::Set(d, exponent), hn::Log(d, ratio)));
+        hn::StoreU(hn::Mul(hn::Set(d, first), power), d, sizes + at);
+    }
+}
+
 }  // namespace howlmap::HWY_NAMESPACE
 HWY_AFTER_NAMESPACE();
 
 #if HWY_ONCE
 namespace howlmap {
 HWY_EXPORT(PassSections);
+HWY_EXPORT(PowerLaw);
 
 void pass_sections(const Section* sections, std::size_t count, double low_hz, double step_hz, Lanes& value) {
     HWY_DYNAMIC_DISPATCH(PassSections)(sections, count, low_hz, step_hz, value);
 }
 
+namespace {
+/// Gain and table at the points of a block. Between two entries of its table a size is a power of the frequency.
+void sizes_in_block(const Filter& filter, double low_hz, double step_hz, double* sizes) {
+    if (filter.table_hz.empty()) {
+        std::fill_n(sizes, kBlockPoints, filter.gain);
+        return;
+    }
+    const double high_hz = low_hz + step_hz * (kBlockPoints - 1.0);
+    const Between low = between_log(filter.table_hz, low_hz), high = between_log(filter.table_hz, high_hz);
+    if (filter.gain != 0.0 && low_hz > 0.0 && step_hz > 0.0 && low.low == high.low && low.high == high.high) {
+        const double first = filter.size_without_sections(low_hz), last = filter.size_without_sections(high_hz);
+        const double exponent = std::log(last / first) / std::log(high_hz / low_hz);
+        return HWY_DYNAMIC_DISPATCH(PowerLaw)(first, exponent, low_hz, step_hz, sizes);
+    }
+    for (std::size_t i = 0; i < kBlockPoints; ++i)
+        sizes[i] = filter.size_without_sections(low_hz + step_hz * static_cast<double>(i));
+}
+}  // namespace
+
 Lanes response_in_block(const Filter& filter, double low_hz, double step_hz) {
     Lanes value;
     double sizes[kBlockPoints];
-    for (std::size_t i = 0; i < kBlockPoints; ++i)
-        sizes[i] = filter.size_without_sections(low_hz + step_hz * static_cast<double>(i));
+    sizes_in_block(filter, low_hz, step_hz, sizes);
     const LegInBlock delay{low_hz * filter.delay_s, step_hz * filter.delay_s, 0.0, 0.0, sizes};
     sum_legs(&delay, 1, value);
     pass_sections(filter.sections.data(), filter.sections.size(), low_hz, step_hz, value);

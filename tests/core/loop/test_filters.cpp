@@ -73,7 +73,7 @@ class Filters : public QObject {
         std::get<Pickup>(body.transducer).modes = {{280.0, 15.0, 0.0, true, {}, {}},
                                                    {1100.0, 40.0, -6.0, false, {}, {}}};
         const auto same = [](const auto& response, const auto& exact) {
-            for (const double low : {20.0, 279.0, 1195.0, 19000.0}) {
+            for (const double low : {20.0, 90.0, 279.0, 985.0, 1195.0, 19000.0}) {
                 const Lanes block = response_in_block(response, low, 1.3);
                 for (std::size_t i = 0; i < kBlockPoints; ++i)
                     if (std::abs(block.at(i) - exact(low + 1.3 * static_cast<double>(i))) > 1e-7) return false;
