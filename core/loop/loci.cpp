@@ -38,7 +38,7 @@ std::vector<Bracket> Loci::follow(const LociPoint& low, const LociPoint& high, d
         return brackets;
     }
     for (const LocusStep& step : steps)
-        if (step.largest() >= least) add_brackets(brackets, low, high, step, common_s);
+        if (step.reaches(least)) add_brackets(brackets, low, high, step, common_s);
     return brackets;
 }
 

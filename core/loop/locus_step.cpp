@@ -71,9 +71,11 @@ std::vector<LocusStep> paired(const std::vector<Complex>& low, const std::vector
 }
 
 namespace {
+// By squares: the root of a sum of squares and the angle of a complex number cost more than all the rest here.
 bool turns_gently(const LocusStep& step) {
-    const double from = std::abs(step.from), to = std::abs(step.to);
-    return std::abs(step.turn()) < kPi / 4.0 && from < 2.0 * to && to < 2.0 * from;
+    const double from = std::norm(step.from), to = std::norm(step.to);
+    const Complex turned = times(step.to, std::conj(step.from));
+    return turned.real() > std::abs(turned.imag()) && from < 4.0 * to && to < 4.0 * from;
 }
 
 double crossings_of(const LocusStep& step, const StepSpan& span) {
@@ -82,8 +84,8 @@ double crossings_of(const LocusStep& step, const StepSpan& span) {
 }
 
 bool confusable(const LocusStep& a, const LocusStep& b, const StepSpan& span) {
-    const double moved = std::max(std::abs(a.to - a.from), std::abs(b.to - b.from));
-    if (moved < 0.5 * std::min(std::abs(a.from - b.from), std::abs(a.to - b.to))) return false;
+    const double moved = std::max(std::norm(a.to - a.from), std::norm(b.to - b.from));
+    if (moved < 0.25 * std::min(std::norm(a.from - b.from), std::norm(a.to - b.to))) return false;
     return crossings_of(a, span) + crossings_of(b, span) !=
            crossings_of({a.from, b.to}, span) + crossings_of({b.from, a.to}, span);
 }
@@ -91,7 +93,7 @@ bool confusable(const LocusStep& a, const LocusStep& b, const StepSpan& span) {
 
 bool is_clear(const std::vector<LocusStep>& steps, const StepSpan& span, double least) {
     for (std::size_t i = 0; i < steps.size(); ++i) {
-        if (steps[i].largest() < least) continue;
+        if (!steps[i].reaches(least)) continue;
         if (!turns_gently(steps[i])) return false;
         for (std::size_t j = 0; j < steps.size(); ++j)
             if (i != j && confusable(steps[i], steps[j], span)) return false;

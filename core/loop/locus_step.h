@@ -14,7 +14,7 @@ namespace howlmap {
 struct LocusStep {
     Complex from, to;
     double turn() const { return std::arg(to * std::conj(from)); }
-    double largest() const { return std::max(std::abs(from), std::abs(to)); }
+    bool reaches(double size) const { return std::max(std::norm(from), std::norm(to)) >= size * size; }
 };
 
 /// From where to where a step goes, and the delay that all loci share.

@@ -228,7 +228,7 @@ void BlockScan::look_between(const Block& block, const BlockSpectrum& spectrum, 
     const std::vector<LocusStep> steps = paired(low_, high_);
     bool close = !is_clear(steps, span, least);
     for (const LocusStep& step : steps) {
-        if (close || step.largest() < least) continue;
+        if (close || !step.reaches(least)) continue;
         const bool sure = interpolation_error(step) < kSure;
         for_each_passing(step, span, [&](const Passing& passing) {
             if (sure && passing.size > best_.size) best_ = {passing.hz, passing.size};

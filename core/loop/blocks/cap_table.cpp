@@ -93,15 +93,21 @@ std::shared_ptr<const CapTable> cap_table(const CapOnSphere& cap, double speed) 
 
 CapEnvelope::CapEnvelope(const CapTable& table, const std::vector<double>& nodes)
     : nodes_(nodes.size()), rows_(table.rows_), angle_step_(table.angle_step_), largest_(rows_ * nodes_) {
+    struct Columns {
+        std::size_t first, last;
+    };
+    std::vector<Columns> around;
     for (std::size_t node = 0; node < nodes_; ++node) {
         const double low = nodes[node > 0 ? node - 1 : 0] / kBeyond;
         const double high = nodes[std::min(node + 1, nodes_ - 1)] * kBeyond;
-        const auto first = static_cast<std::size_t>(low / table.step_hz_);
-        const auto last = std::min(table.columns_ - 1, static_cast<std::size_t>(high / table.step_hz_) + 1);
-        for (std::size_t row = 0; row < rows_; ++row) {
-            const float* gains = table.gains_.data() + row * table.columns_;
-            largest_[row * nodes_ + node] = *std::max_element(gains + first, gains + last + 1);
-        }
+        around.push_back({static_cast<std::size_t>(low / table.step_hz_),
+                          std::min(table.columns_ - 1, static_cast<std::size_t>(high / table.step_hz_) + 1)});
+    }
+    for (std::size_t row = 0; row < rows_; ++row) {
+        const float* gains = table.gains_.data() + row * table.columns_;
+        for (std::size_t node = 0; node < nodes_; ++node)
+            largest_[row * nodes_ + node] =
+                *std::max_element(gains + around[node].first, gains + around[node].last + 1);
     }
 }
 
