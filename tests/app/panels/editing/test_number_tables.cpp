@@ -110,6 +110,30 @@ class TestNumberTables : public QObject {
                  qPrintable(trouble.last().first().toString()));
     }
 
+    void what_is_copied_can_be_pasted_again_data() {
+        QTest::addColumn<bool>("feet");
+        QTest::newRow("metres") << false;
+        QTest::newRow("feet and inches") << true;
+    }
+    void what_is_copied_can_be_pasted_again() {
+        QFETCH(bool, feet);
+        if (feet) in_feet();
+        document_.edit(QStringLiteral("x"), [](Show& show) {
+            show.stage.outline = {{-4.033, -0.5}, {4.25, 0.0}, {3.9, 6.017}, {-4.0, 6.0}};
+        });
+        const Outline before = stage();
+        NumberTable table(source({}, QStringLiteral("Stage corners")), document_);
+        table.findChild<QTableView*>()->actions().at(0)->trigger();
+        document_.edit(QStringLiteral("x"), [](Show& show) { show.stage.outline = {{0, 0}, {1, 0}, {0, 1}}; });
+        table.refresh();
+        table.findChild<QTableView*>()->actions().at(1)->trigger();
+        QCOMPARE(stage().size(), before.size());
+        const double rounding = feet ? 0.0254 / 4 + 1e-9 : 1e-9;  // half an inch is shown
+        for (std::size_t i = 0; i < before.size(); ++i)
+            QVERIFY(std::abs(stage()[i].x - before[i].x) <= rounding &&
+                    std::abs(stage()[i].y - before[i].y) <= rounding);
+    }
+
     void corners_of_a_locked_riser_stay() {
         document_.edit(QStringLiteral("x"), [](Show& show) {
             show.stage.risers.push_back({"r", "riser", {{0, 2}, {2, 2}, {2, 4}, {0, 4}}, 0.4, {}});
