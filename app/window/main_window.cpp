@@ -21,6 +21,7 @@
 #include "app/window/dock_layout.h"
 #include "app/window/file_actions.h"
 #include "app/window/first_start.h"
+#include "app/window/focus_ring.h"
 #include "app/window/help_viewer.h"
 #include "app/window/lesson_actions.h"
 #include "app/window/menus.h"
@@ -76,6 +77,7 @@ MainWindow::MainWindow()
     connect_help_actions();
     connect_views();
     new UndoKeys(this);
+    new FocusRing(this);
     build_menus(*this, {*actions_, *recent_, *files_, *docks_, *plan_});
     docks_->restore();
     refresh_title();

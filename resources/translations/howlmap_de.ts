@@ -2742,6 +2742,10 @@ gestrichelt: wie es ist</translation>
         <source>The lowest sends at which everybody has the hear margin of the wish; what is nobody&apos;s own falls by 6 dB</source>
         <translation>Die niedrigsten Sends, bei denen alle die gewünschte Hörreserve haben; was niemandes eigenes ist, sinkt um 6 dB</translation>
     </message>
+    <message>
+        <source>What makes the wash at the marked place, and what helps</source>
+        <translation>Was den Bühnenschall am markierten Platz macht und was hilft</translation>
+    </message>
 </context>
 <context>
     <name>howlmap::app::FaderBank</name>

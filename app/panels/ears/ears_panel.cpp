@@ -7,6 +7,7 @@
 #include <QLabel>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QSplitter>
 #include <QTabWidget>
 #include <QTableView>
@@ -71,6 +72,18 @@ QWidget* line_of(std::initializer_list<QWidget*> widgets) {
     for (QWidget* widget : widgets) layout->addWidget(widget);
     layout->addStretch(1);
     return row;
+}
+
+/// A sentence that may be longer than the room under its table.
+QScrollArea* scrolling(QLabel* sentence, const QString& name) {
+    auto* area = new QScrollArea;
+    area->setAccessibleName(name);
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    sentence->setAlignment(Qt::AlignTop);
+    area->setWidget(sentence);
+    return area;
 }
 
 }  // namespace
@@ -201,7 +214,7 @@ QWidget* EarsPanel::build_house() {
     house_sentence_->setObjectName(QStringLiteral("house_words"));
     house_sentence_->setWordWrap(true);
     column->addWidget(house_, 1);
-    column->addWidget(house_sentence_);
+    column->addWidget(scrolling(house_sentence_, tr("What makes the wash at the marked place, and what helps")), 1);
     column->addWidget(line_of({new QLabel(tr("Target out front:")), target_}));
     return side;
 }

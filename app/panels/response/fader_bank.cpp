@@ -20,6 +20,7 @@ namespace howlmap::app {
 namespace {
 
 constexpr double kKeyDb = 0.5, kPageDb = 3.0, kTop = 6.0, kBottom = 6.0, kKnobHeight = 7.0;
+constexpr double kScaleGap = 16.0;  ///< between the figures and the first fader, half a knob and some air
 
 double nominal(int band) { return kNominalThirdOctaves[static_cast<std::size_t>(band)]; }
 
@@ -117,7 +118,7 @@ void FaderBank::paintEvent(QPaintEvent*) {
     painter.setPen(ink.soft);
     painter.setFont(tabular(font()));
     for (const double db : {kFaderHighDb, 0.0, kFaderLowDb})
-        painter.drawText(QRectF(0.0, y_of(db) - 8.0, left - 6.0, 16.0), Qt::AlignRight | Qt::AlignVCenter,
+        painter.drawText(QRectF(0.0, y_of(db) - 8.0, left - kScaleGap, 16.0), Qt::AlignRight | Qt::AlignVCenter,
                          QString::number(db));
     painter.setClipRect(QRectF(left - 14.0, 0.0, right - left + 28.0, height()));
     for (int band = 0; band < kThirdOctaves; ++band) paint_fader(painter, band);

@@ -47,7 +47,7 @@ ResponseAxes::ResponseAxes(QCustomPlot& plot)
     rect->setRangeZoom(Qt::Horizontal);
     rect->setRangeZoomAxes(plot_.xAxis, nullptr);
     rect->setRangeDragAxes(plot_.xAxis, nullptr);
-    rect->setMinimumMargins(QMargins(34, 4, 14, 0));
+    rect->setMinimumMargins(QMargins(44, 4, 14, 0));
     connect(plot_.xAxis, qOverload<const QCPRange&>(&QCPAxis::rangeChanged), this, &ResponseAxes::keep_inside);
     connect(&plot_, &QCustomPlot::beforeReplot, this, &ResponseAxes::label);
     restyle();

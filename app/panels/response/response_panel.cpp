@@ -41,7 +41,8 @@ ResponsePanel::ResponsePanel(const Workspace& workspace, QWidget* parent)
       reading_(new QLabel(this)) {
     reading_->setFont(tabular(font()));
     reading_->setObjectName(QStringLiteral("reading"));
-    reading_->setMinimumWidth(fontMetrics().horizontalAdvance(QStringLiteral("12.5 kHz   G#8 +50 c   -12.5 dB  ")));
+    // Takes the room that is left: in a language of long words the buttons need theirs.
+    reading_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     below_->addWidget(faders_);
     below_->addWidget(new PolarityList(work_));
     auto* column = new QVBoxLayout(this);
@@ -76,8 +77,7 @@ QWidget* ResponsePanel::build_controls() {
     line->setContentsMargins(6, 2, 6, 2);
     line->setSpacing(4);
     line->addWidget(new CurveChoice(work_, row));
-    line->addWidget(reading_);
-    line->addStretch(1);
+    line->addWidget(reading_, 1);
     mixes_->setObjectName(QStringLiteral("mix_choice"));
     mixes_->setAccessibleName(tr("Mix of the faders"));
     mixes_->setToolTip(tr("Whose faders, notches and high-pass these are."));

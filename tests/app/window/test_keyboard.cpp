@@ -9,6 +9,7 @@
 #include <QLineEdit>
 #include <QMainWindow>
 #include <QMenu>
+#include <QPushButton>
 #include <QScrollBar>
 #include <QSet>
 #include <QTabBar>
@@ -82,6 +83,25 @@ QSet<const QWidget*> reached_by_tab(QWidget& window) {
         QTest::keyClick(at ? at : top, Qt::Key_Tab);
     }
     return reached;
+}
+
+QImage with_focus(QWidget& widget) {
+    widget.setFocus(Qt::TabFocusReason);
+    QCoreApplication::processEvents();
+    return widget.grab().toImage();
+}
+
+QImage without_focus(QWidget& widget) {
+    if (QWidget* at = QApplication::focusWidget()) at->clearFocus();
+    QCoreApplication::processEvents();
+    return widget.grab().toImage();
+}
+
+int pixels_apart(const QImage& a, const QImage& b) {
+    int apart = 0;
+    for (int y = 0; y < a.height(); ++y)
+        for (int x = 0; x < a.width(); ++x) apart += a.pixel(x, y) != b.pixel(x, y) ? 1 : 0;
+    return apart;
 }
 
 }  // namespace
@@ -158,6 +178,31 @@ class TestKeyboard : public QObject {
         lost.removeDuplicates();
         QVERIFY2(lost.isEmpty(), qPrintable(u'\n' + lost.join(u'\n')));
         QVERIFY(reached > 50);
+    }
+    /// Whoever has the keys is seen. (The plan has a test of its own.)
+    void focusIsSeenOnEveryControl() {
+        QStringList unseen;
+        int seen = 0;
+        for_every_window([&](QWidget& window, const QString& name) {
+            QWidget* top = window.window();
+            QApplication::setActiveWindow(top);
+            QTest::keyClick(top->focusWidget() ? top->focusWidget() : top, Qt::Key_Tab);  // from here on by keys
+            for (QWidget* widget : controls_of(window, Qt::TabFocus)) {
+                const QImage with = with_focus(*widget), without = without_focus(*widget);
+                // The button that Enter presses wears its ring always; who else has the keys shows it.
+                const auto* button = qobject_cast<QPushButton*>(widget);
+                if (button && button->isDefault()) continue;
+                if (with.size() != without.size()) continue;  // it makes room for what it shows then
+                ++seen;
+                if (pixels_apart(with, without) >= 20) continue;
+                unseen.append(name + QStringLiteral(": ") + description(*widget));
+                if (const QString folder = qEnvironmentVariable("HOWLMAP_PICTURES"); !folder.isEmpty())
+                    with.save(folder + QStringLiteral("/unseen-%1.png").arg(unseen.size()));
+            }
+        });
+        unseen.removeDuplicates();
+        QVERIFY2(unseen.isEmpty(), qPrintable(u'\n' + unseen.join(u'\n')));
+        QVERIFY(seen > 50);
     }
     void noControlIsForTheMouseAlone() {
         QStringList lost;

@@ -7,6 +7,8 @@
 #include <QDirIterator>
 #include <QLabel>
 #include <QScrollArea>
+#include <QStyle>
+#include <QStyleOptionComboBox>
 #include <QTranslator>
 
 #include "app/settings/language.h"
@@ -91,6 +93,16 @@ QString cut_off(const QWidget& widget) {
         text = button->text();
         if (text.isEmpty()) return {};
         need = button->sizeHint();
+    } else if (const auto* box = qobject_cast<const QComboBox*>(&widget)) {
+        text = box->currentText();
+        QStyleOptionComboBox option;
+        option.initFrom(box);
+        option.editable = box->isEditable();
+        const QRect room =
+            box->style()->subControlRect(QStyle::CC_ComboBox, &option, QStyle::SC_ComboBoxEditField, box);
+        const int icon = box->itemIcon(box->currentIndex()).isNull() ? 0 : box->iconSize().width() + 4;
+        const int more = box->fontMetrics().horizontalAdvance(text) + icon - room.width();
+        need = box->size() + QSize(std::max(0, more), 0);
     } else {
         return {};
     }
@@ -122,6 +134,7 @@ class TestLongWords : public QObject {
         set_translator({});
         set_decimal_mark('.');
         QLocale::setDefault(QLocale::system());
+        QApplication::setLayoutDirection(Qt::LeftToRight);
         qDeleteAll(qApp->findChildren<QTranslator*>());
     }
     void wordsGetLongerAndPlacesStay() {
@@ -130,11 +143,15 @@ class TestLongWords : public QObject {
     }
     void nothingIsCutOff_data() {
         QTest::addColumn<bool>("german");
-        QTest::newRow("long") << false;
-        QTest::newRow("german") << true;
+        QTest::addColumn<bool>("reversed");
+        QTest::newRow("long") << false << false;
+        QTest::newRow("long, from right to left") << false << true;
+        QTest::newRow("german") << true << false;
     }
     void nothingIsCutOff() {
         QFETCH(const bool, german);
+        QFETCH(const bool, reversed);
+        QApplication::setLayoutDirection(reversed ? Qt::RightToLeft : Qt::LeftToRight);
         german ? speak(QLocale(QLocale::German)) : speak_long_words();
         QLocale::setDefault(german ? QLocale(QLocale::German) : QLocale::c());
         QStringList found;
