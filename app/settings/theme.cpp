@@ -2,8 +2,10 @@
 #include "app/settings/theme.h"
 
 #include <QApplication>
-#include <QStyle>
+#include <QPainter>
+#include <QProxyStyle>
 #include <QStyleFactory>
+#include <QStyleOption>
 #include <QToolTip>
 
 namespace howlmap::app {
@@ -35,6 +37,23 @@ QPalette from(const Roles& roles) {
     return palette;
 }
 
+/// Fusion draws the edges of boxes to tick hardly darker than the window, which on a dark one nobody sees.
+class SeenBoxes : public QProxyStyle {
+  public:
+    SeenBoxes() : QProxyStyle(QStyleFactory::create(QStringLiteral("Fusion"))) {}
+
+    void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
+                       const QWidget* widget) const override {
+        QProxyStyle::drawPrimitive(element, option, painter, widget);
+        if (element != PE_IndicatorCheckBox) return;
+        painter->save();
+        painter->setPen(option->palette.color(QPalette::PlaceholderText));
+        painter->setBrush(Qt::NoBrush);
+        painter->drawRect(option->rect.adjusted(0, 0, -1, -1));
+        painter->restore();
+    }
+};
+
 const QPalette& palette_at_start() {
     static const QPalette palette = QApplication::palette();
     return palette;
@@ -58,8 +77,7 @@ bool is_dark(const QPalette& palette) {
 
 void apply_look(Look look) {
     const bool dark = look == Look::dark || (look == Look::system && is_dark(palette_at_start()));
-    if (QApplication::style()->name() != u"fusion")
-        QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    if (!dynamic_cast<SeenBoxes*>(QApplication::style())) QApplication::setStyle(new SeenBoxes);
     const QPalette palette = dark ? dark_palette() : light_palette();
     QApplication::setPalette(palette);
     QToolTip::setPalette(palette);

@@ -86,13 +86,18 @@ Input line(const char* id, int channel) {
 
 /// The row of the input list that is marked, somewhere below the plan.
 std::optional<QRect> marked_line(const QImage& screen) {
-    QRect found;
-    for (int y = 560; y < screen.height(); ++y) {  // the style shades the accent
-        int lit = 0;
+    int run = 0;
+    for (int y = 560; y < screen.height(); ++y) {
+        int lit = 0;  // the style shades the accent
         for (int x = 10; x < 150; ++x) lit += qBlue(screen.pixel(x, y)) - qRed(screen.pixel(x, y)) > 80 ? 1 : 0;
-        if (lit > 60) found |= QRect(10, y, 140, 1);
+        if (lit > 60) {
+            ++run;
+            continue;
+        }
+        if (run >= 14) return QRect(10, y - run, 140, run);  // the ring around the table is two lines high
+        run = 0;
     }
-    return found.height() >= 14 ? std::optional(found) : std::nullopt;
+    return std::nullopt;
 }
 
 /// The first input is dragged below the third; empty, or where it stopped.
@@ -112,9 +117,11 @@ QString drag_an_input(VirtualScreen& screen, const QString& file) {
     const QPoint from = row->center();
     const QPoint to(from.x(), from.y() + row->height() * 5 / 2 + 2);  // the line below the third
     screen.hand(QStringLiteral("mousemove %1 %2").arg(from.x()).arg(from.y()));
+    screen.comes_to_rest();
     screen.hand(QStringLiteral("mousedown 1"));
     for (int step = 1; step <= 12; ++step)
         screen.hand(QStringLiteral("mousemove %1 %2").arg(from.x()).arg(from.y() + (to.y() - from.y()) * step / 12));
+    screen.comes_to_rest();
     const QImage before = screen.picture();
     screen.hand(QStringLiteral("mouseup 1"));
     if (!screen.differs(before, QRect(40, row->top() - 4, 300, row->height() * 4), 30) || !screen.comes_to_rest())

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Light and dark, coarse and fine screens, other ways to write: everything stays readable, sharp and where it belongs.
+#include <QCheckBox>
 #include <QImage>
 #include <cmath>
 
@@ -79,6 +80,21 @@ class TestLooks : public QObject {
                                         .arg(QLatin1StringView(is_dark(palette) ? "dark" : "light"),
                                              QLatin1StringView(pair.what))
                                         .arg(contrast(pair.front, pair.ground))));
+    }
+    void boxesToTickAreSeenLightAndDark() {
+        for (const Look look : {Look::light, Look::dark}) {
+            apply_look(look);
+            QCheckBox box;
+            box.show();
+            QVERIFY(QTest::qWaitForWindowExposed(&box));
+            const QImage picture = box.grab().toImage();
+            const QColor ground = QApplication::palette().color(QPalette::Window);
+            double most = 0.0;
+            for (int x = 0; x < picture.width(); ++x)
+                most = std::max(most, contrast(picture.pixelColor(x, picture.height() / 2), ground));
+            QVERIFY2(most >= 3.0, qPrintable(QString::number(most)));
+        }
+        apply_look(Look::light);
     }
     void theDarkPlanIsDark() {
         apply_look(Look::dark);
