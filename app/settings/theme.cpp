@@ -37,10 +37,11 @@ QPalette from(const Roles& roles) {
     return palette;
 }
 
-/// Fusion draws the edges of boxes to tick hardly darker than the window, which on a dark one nobody sees.
-class SeenBoxes : public QProxyStyle {
+/// Fusion draws the edges of boxes to tick and the lines of tables hardly darker than the window, which on a dark one
+/// nobody sees.
+class SeenEdges : public QProxyStyle {
   public:
-    SeenBoxes() : QProxyStyle(QStyleFactory::create(QStringLiteral("Fusion"))) {}
+    SeenEdges() : QProxyStyle(QStyleFactory::create(QStringLiteral("Fusion"))) {}
 
     void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
                        const QWidget* widget) const override {
@@ -51,6 +52,12 @@ class SeenBoxes : public QProxyStyle {
         painter->setBrush(Qt::NoBrush);
         painter->drawRect(option->rect.adjusted(0, 0, -1, -1));
         painter->restore();
+    }
+    int styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget,
+                  QStyleHintReturn* data) const override {
+        if (hint == SH_Table_GridLineColor && option && is_dark(option->palette))
+            return static_cast<int>(option->palette.color(QPalette::Mid).rgb());
+        return QProxyStyle::styleHint(hint, option, widget, data);
     }
 };
 
@@ -77,7 +84,7 @@ bool is_dark(const QPalette& palette) {
 
 void apply_look(Look look) {
     const bool dark = look == Look::dark || (look == Look::system && is_dark(palette_at_start()));
-    if (!dynamic_cast<SeenBoxes*>(QApplication::style())) QApplication::setStyle(new SeenBoxes);
+    if (!dynamic_cast<SeenEdges*>(QApplication::style())) QApplication::setStyle(new SeenEdges);
     const QPalette palette = dark ? dark_palette() : light_palette();
     QApplication::setPalette(palette);
     QToolTip::setPalette(palette);

@@ -2,6 +2,7 @@
 // Light and dark, coarse and fine screens, other ways to write: everything stays readable, sharp and where it belongs.
 #include <QCheckBox>
 #include <QImage>
+#include <QTableWidget>
 #include <cmath>
 
 #include "app/canvas/plan_scene.h"
@@ -93,6 +94,19 @@ class TestLooks : public QObject {
             for (int x = 0; x < picture.width(); ++x)
                 most = std::max(most, contrast(picture.pixelColor(x, picture.height() / 2), ground));
             QVERIFY2(most >= 3.0, qPrintable(QString::number(most)));
+        }
+        apply_look(Look::light);
+    }
+    void linesOfTablesAreSeenLightAndDark() {
+        for (const Look look : {Look::light, Look::dark}) {
+            apply_look(look);
+            QTableWidget table(2, 2);
+            table.show();
+            QVERIFY(QTest::qWaitForWindowExposed(&table));
+            const QImage picture = table.viewport()->grab().toImage();
+            const int y = table.rowHeight(0) + table.rowHeight(1) / 2;  // the first row has the current cell
+            const QColor ground = picture.pixelColor(20, y), line = picture.pixelColor(table.columnWidth(0) - 1, y);
+            QVERIFY2(contrast(line, ground) >= 1.5, qPrintable(line.name() + u' ' + ground.name()));
         }
         apply_look(Look::light);
     }
