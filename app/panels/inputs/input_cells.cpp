@@ -6,6 +6,7 @@
 #include "app/settings/figures.h"
 #include "core/report/words.h"
 #include "core/show/find.h"
+#include "core/show/transducers.h"
 
 namespace howlmap::app {
 namespace {
@@ -60,15 +61,15 @@ QString read_player(const Show& show, const QString& text, std::string& performe
 }
 
 /// The kinds of transducer that a cell can turn an input into; anything else is what the inspector is for.
-QString read_transducer(const QString& text, Input& input) {
+QString read_transducer(const Show& show, const QString& text, Input& input) {
     const QString word = text.trimmed().toLower();
     if (qstr(report::transducer_words(input)).toLower() == word) return {};
     if (word == input_text("line").toLower()) {
-        input.transducer = Line{};
+        set_transducer(show, input, Line{});
         return {};
     }
     if (word == input_text("pickup").toLower()) {
-        if (!pickup_of(input)) input.transducer = Pickup{};
+        if (!pickup_of(input)) set_transducer(show, input, Pickup{});
         return {};
     }
     for (int i = 0; i <= static_cast<int>(PatternName::figure_8); ++i) {
@@ -81,7 +82,7 @@ QString read_transducer(const QString& text, Input& input) {
         if (word != qstr(report::transducer_words(candidate)).toLower() &&
             word != qstr(report::pattern_words(pattern)).toLower())
             continue;
-        input.transducer = microphone;
+        set_transducer(show, input, microphone);
         return {};
     }
     return input_text("\"%1\": expected line, pickup or a pattern such as cardioid").arg(text);
@@ -126,7 +127,7 @@ QString set_input_cell(Show& show, Input& input, InputsModel::Column column, con
             input.name = text.toStdString();
             break;
         case InputsModel::transducer:
-            return read_transducer(text, input);
+            return read_transducer(show, text, input);
         case InputsModel::player:
             return read_player(show, text, input.performer);
         case InputsModel::stand:

@@ -11,6 +11,8 @@
 #include "app/panels/mixes/mixes_panel.h"
 #include "app/panels/mixes/sends_model.h"
 #include "app/panels/numbers.h"
+#include "core/file/read.h"
+#include "core/file/write.h"
 #include "core/show/find.h"
 #include "tests/app/panels/editing/small_show.h"
 #include "tests/support/registry.h"
@@ -81,6 +83,19 @@ class TestTables : public QObject {
         QCOMPARE(pickup_of(document_.show().inputs[1])->modes.size(), std::size_t{1});
         QVERIFY(model.setData(model.index(1, InputsModel::transducer), QStringLiteral("line"), Qt::EditRole));
         QVERIFY(is_line(document_.show().inputs[1]));
+    }
+
+    void a_line_that_stood_nowhere_gets_a_place_with_its_microphone() {
+        InputsModel model(document_);
+        document_.edit(QStringLiteral("x"), [](Show& show) {
+            show.inputs[0].transducer = Line{};
+            show.inputs[0].has_position = false;
+        });
+        QVERIFY(model.setData(model.index(0, InputsModel::transducer), QStringLiteral("omni"), Qt::EditRole));
+        QVERIFY(document_.show().inputs[0].has_position);
+        const auto read = read_show(write_show(document_.show()));  // without a place the file would be refused
+        QVERIFY2(read, read ? "" : read.error().message().c_str());
+        QCOMPARE(read->show, document_.show());
     }
 
     void rows_move_under_their_channel_numbers() {
