@@ -945,6 +945,34 @@
         <source>third-octave bands</source>
         <translation>Terzbänder</translation>
     </message>
+    <message>
+        <source>microphone</source>
+        <translation>Mikrofon</translation>
+    </message>
+    <message>
+        <source>pickup</source>
+        <translation>Tonabnehmer</translation>
+    </message>
+    <message>
+        <source>line</source>
+        <translation>Line</translation>
+    </message>
+    <message>
+        <source>Loudspeakers</source>
+        <translation>Lautsprecher</translation>
+    </message>
+    <message>
+        <source>The loudspeakers that play this mix</source>
+        <translation>Die Lautsprecher, die diesen Mix spielen</translation>
+    </message>
+    <message>
+        <source>Another number draws other stages; the same one always draws the same</source>
+        <translation>Eine andere Zahl zieht andere Bühnen; dieselbe zieht immer dieselben</translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <translation>Startzahl</translation>
+    </message>
 </context>
 <context>
     <name>Plan</name>

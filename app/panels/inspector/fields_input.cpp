@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <array>
+
 #include "app/panels/inspector/field_builder.h"
 #include "app/panels/inspector/spectrum_field.h"
 #include "core/report/words.h"
+#include "core/show/transducers.h"
 
 namespace howlmap::app {
 namespace {
@@ -48,6 +51,29 @@ QList<Choice> pattern_choices() {
     choices.append({inspector_text("first order by number"), kNumberedPattern});
     choices.append({inspector_text("measured table"), kMeasuredPattern});
     return choices;
+}
+
+/// Microphone, pickup or line; what belongs to the kind before goes with it.
+Field transducer_field() {
+    Field field;
+    field.group = inspector_text("Input");
+    field.label = inspector_text("Kind");
+    field.kind = FieldKind::choice;
+    field.choices = [](const Show&) {
+        return QList<Choice>{
+            {inspector_text("microphone"), 0}, {inspector_text("pickup"), 1}, {inspector_text("line"), 2}};
+    };
+    field.get = [](const Show& show, const std::string& id) -> std::optional<QVariant> {
+        const Input* input = find_by_id(show.inputs, id);
+        return input ? std::optional<QVariant>(int(input->transducer.index())) : std::nullopt;
+    };
+    field.set = [](Show& show, const std::string& id, const QVariant& value) {
+        Input* input = find_by_id(show.inputs, id);
+        if (!input || int(input->transducer.index()) == value.toInt()) return;
+        const std::array<Transducer, 3> fresh{Microphone{}, Pickup{}, Line{}};
+        set_transducer(show, *input, fresh.at(static_cast<std::size_t>(value.toInt())));
+    };
+    return field;
 }
 
 void add_microphone(Fields& fields) {
@@ -108,6 +134,7 @@ Fields input_fields() {
     build.group("Input");
     build.text(
         "Name", [](auto& i) -> auto& { return i.name; });
+    fields.append(transducer_field());
     build.whole(
         "Channel", "", limits::kNumber, [](auto& i) -> auto& { return i.channel; });
     build.one_of(

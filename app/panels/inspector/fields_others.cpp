@@ -28,14 +28,6 @@ void add_place(Build& build, bool height) {
 
 }  // namespace
 
-QList<Choice> mix_choices(const Show& show) {
-    QList<Choice> choices{{inspector_text("none"), QString()}};
-    for (const Mix& mix : show.mixes)
-        choices.append({QStringLiteral("%1  %2").arg(mix.number).arg(QString::fromStdString(report::name_of(mix))),
-                        QString::fromStdString(mix.id)});
-    return choices;
-}
-
 Fields performer_fields() {
     Fields fields;
     FieldBuilder build(fields, finder(&Show::performers));
@@ -63,23 +55,6 @@ Fields performer_fields() {
     build.group("Notes");
     build.text(
         "Notes", [](auto& i) -> auto& { return i.notes; }, FieldKind::paragraph);
-    return fields;
-}
-
-Fields mix_fields() {
-    Fields fields;
-    FieldBuilder build(fields, finder(&Show::mixes));
-    build.group("Mix");
-    build.text(
-        "Name", [](auto& i) -> auto& { return i.name; });
-    build.whole(
-        "Number", "", limits::kNumber, [](auto& i) -> auto& { return i.number; });
-    build.choice(
-        "Polarity", polarity_labels(), [](auto& i) -> auto& { return i.polarity; });
-    build.number(
-        "Delay", "ms", limits::kMilliseconds, 2, 0.1, [](auto& i) -> auto& { return i.delay_ms; });
-    add_high_pass(
-        build, [](auto& i) -> auto& { return i.high_pass; });
     return fields;
 }
 

@@ -5,6 +5,8 @@
 namespace howlmap::app {
 namespace {
 
+constexpr Range kSeed{0.0, 9e15};  ///< whole numbers that a double tells apart
+
 Show* find_show(Show& show, const std::string&) { return &show; }
 
 /// One of the surfaces beside the floor: its place (empty: not there) and how much it takes up.
@@ -111,6 +113,10 @@ void add_tolerance(FieldBuilder<Show* (*)(Show&, const std::string&)>& build) {
         .whole(
             "Draws", "", limits::kDraws, [](auto& s) -> auto& { return s.tolerance.draws; })
         .tip = inspector_text("How many stages, each a little off, the margin to count on is drawn from");
+    build
+        .whole(
+            "Seed", "", kSeed, [](auto& s) -> auto& { return s.tolerance.seed; })
+        .tip = inspector_text("Another number draws other stages; the same one always draws the same");
     build.length(
         "Places, ±", limits::kSpreadPosition, [](auto& s) -> auto& { return s.tolerance.position_m; });
     build.number(

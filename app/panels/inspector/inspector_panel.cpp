@@ -112,6 +112,7 @@ void InspectorPanel::rebuild() {
     table_titles_.clear();
     polar_ = nullptr;
     measured_ = nullptr;
+    tap_ = nullptr;
     auto* content = new QWidget(this);
     auto* layout = new QVBoxLayout(content);
     layout->setContentsMargins(8, 8, 8, 8);
@@ -169,13 +170,13 @@ void InspectorPanel::add_tables(QVBoxLayout* layout) {
         layout->addWidget(table_titles_.last());
         layout->addWidget(tables_.last());
     }
-    const Input* input = find_by_id(document_.show().inputs, id.toStdString());
-    if (!input || !pickup_of(*input)) return;
+    if (!find_by_id(document_.show().inputs, id.toStdString())) return;
     auto* tap = new QPushButton(tr("From a tap recording…"), content);
     tap->setObjectName(QStringLiteral("modes_from_taps"));
     tap->setToolTip(tr("Finds the body modes in a recording of taps and puts them on this pickup."));
     connect(tap, &QPushButton::clicked, this, [this, id] { open_tap_dialog(document_, id, window()); });
     layout->addWidget(tap);
+    tap_ = tap;
 }
 
 QString InspectorPanel::heading() const {
@@ -204,6 +205,8 @@ void InspectorPanel::refresh() {
         table_titles_[i]->setVisible(tables_[i]->model().applies());
     }
     if (measured_) measured_->refresh();
+    const Input* input = find_by_id(show.inputs, ids_.value(0).toStdString());
+    if (tap_) tap_->setVisible(input && pickup_of(*input));
     if (polar_) polar_->show_curve(polar_of(show, ids_.value(0).toStdString(), hz_), hz_);
 }
 

@@ -51,6 +51,7 @@ class InspectorPanel : public QScrollArea {
     QList<QLabel*> table_titles_;
     PolarPlot* polar_ = nullptr;
     MeasuredDirectivity* measured_ = nullptr;
+    QWidget* tap_ = nullptr;  ///< of a pickup
 };
 
 }  // namespace howlmap::app

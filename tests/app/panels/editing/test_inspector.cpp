@@ -12,6 +12,8 @@
 #include "app/panels/inspector/number_table.h"
 #include "app/panels/inspector/polar_plot.h"
 #include "app/panels/inspector/tables.h"
+#include "core/file/read.h"
+#include "core/file/write.h"
 #include "core/show/edits.h"
 #include "core/show/find.h"
 #include "tests/app/panels/editing/small_show.h"
@@ -108,6 +110,43 @@ class TestInspector : public QObject {
         button->menu()->actions().at(0)->trigger();
         QTRY_COMPARE(document_.show().mixes[0].loudspeakers, (std::vector<std::string>{"w1", "w2"}));
         QCOMPARE(document_.show().mixes[1].loudspeakers, (std::vector<std::string>{"w2", "w1"}));
+    }
+
+    void a_mix_says_which_loudspeakers_play_it() {
+        InspectorPanel panel(document_, selection_);
+        selection_.set({QStringLiteral("m1")});
+        auto* button = qobject_cast<MembersButton*>(panel.row(QStringLiteral("Loudspeakers"))->editor());
+        QCOMPARE(button->accessibleDescription(), QStringLiteral("wedge 1"));
+        button->menu()->actions().at(1)->trigger();
+        QTRY_COMPARE(document_.show().mixes[0].loudspeakers, (std::vector<std::string>{"w1", "w2"}));
+        button->menu()->actions().at(0)->trigger();
+        QTRY_COMPARE(document_.show().mixes[0].loudspeakers, (std::vector<std::string>{"w2"}));
+    }
+
+    void an_input_becomes_a_pickup_a_line_and_a_microphone() {
+        InspectorPanel panel(document_, selection_);
+        panel.show();
+        selection_.set({QStringLiteral("vox")});
+        const auto* tap = panel.findChild<QWidget*>(QStringLiteral("modes_from_taps"));
+        QVERIFY(tap && !tap->isVisible());
+        choose(panel.row(QStringLiteral("Kind")), QStringLiteral("pickup"));
+        QVERIFY(pickup_of(document_.show().inputs[0]) && panel.row(QStringLiteral("Isolation")) && tap->isVisible());
+        choose(panel.row(QStringLiteral("Kind")), QStringLiteral("line"));
+        QVERIFY(is_line(document_.show().inputs[0]));
+        auto* on_plan = qobject_cast<QCheckBox*>(panel.row(QStringLiteral("On the plan"))->editor());
+        on_plan->click();
+        QVERIFY(!document_.show().inputs[0].has_position);
+        choose(panel.row(QStringLiteral("Kind")), QStringLiteral("microphone"));
+        const Input& voice = document_.show().inputs[0];
+        QVERIFY(microphone_of(voice) && voice.has_position);
+        QCOMPARE(voice.position.xy(), document_.show().performers[0].position);
+        QCOMPARE(read_show(write_show(document_.show()))->show, document_.show());
+    }
+
+    void the_seed_of_the_draws_is_typed() {
+        InspectorPanel panel(document_, selection_);
+        type(panel.row(QStringLiteral("Seed")), QStringLiteral("42"));
+        QCOMPARE(document_.show().tolerance.seed, std::uint64_t{42});
     }
 
     void the_preset_of_a_loudspeaker_is_a_word() {
