@@ -143,7 +143,7 @@ std::vector<MixSheet> mix_sheets(const Show& show) {
 }
 
 Table mix_list(const Show& show) {
-    Table table{t("Monitor mixes"),
+    Table table{t("Mixes"),
                 {t("Mix"), t("Name"), t("For"), t("Outlets"), t("Ch"), t("Input"), t("Level at 1 m"), t("Amount"),
                  t("Settings")},
                 {}};
@@ -175,7 +175,9 @@ Table send_matrix(const Show& show) {
 }
 
 Table ring_out_list(const Show& show, const std::vector<RingOutBand>& bands) {
-    Table table{t("Ring-out list"), {t("Band"), t("Near"), t("Rings first in"), t("Likely loop"), t("Cut now")}, {}};
+    Table table{t("Ring-out list"),
+                {t("Band"), t("Near"), t("First to ring, share of set-ups"), t("Likely loop"), t("Cut now")},
+                {}};
     for (const RingOutBand& band : bands)
         table.rows.push_back({band_words(band.band_hz), hz_words(band.hz), percent_words(band.probability),
                               loop_words(show, band), cut_now(show, third_octave_of(band.band_hz))});

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The sheet for the venue's engineer, in the order in which it is needed: plan, input list, mixes with their starting
-// equalisers and the ring-out list, risks, cautions. One painter for PDF, print and preview.
+// The sheet for the venue's engineer, in the order in which it is needed: risks, plan, input list, mixes with their
+// starting equalisers and the ring-out list, cautions. One painter for PDF, print and preview.
 #pragma once
 #include <QByteArray>
 #include <QDate>

@@ -12,13 +12,12 @@ namespace {
 constexpr double kRangeDb = 12.0;   ///< travel up and down
 constexpr double kLabelRow = 10.0;  ///< band values below, ranks above
 constexpr double kGainRow = 8.0, kKnobToGain = 2.5;
-constexpr int kRanksShown = 6;  ///< bands worth walking through at a soundcheck
 
-/// "800", "1k", "1.25", "16k": short enough for a slot.
+/// "800", "1k", "1k25", "16k": a letter for the decimal point (IEC 60062) is short enough for a slot.
 QString short_band(double hz) {
     if (hz < 1000.0) return number_text(hz, 1);
-    const double khz = hz / 1000.0;
-    return std::round(khz) == khz ? number_text(khz, 0) + u'k' : number_text(khz, 2);
+    const QString khz = QString::number(hz / 1000.0);
+    return khz.contains(u'.') ? QString(khz).replace(u'.', u'k') : khz + u'k';
 }
 
 struct Slot {

@@ -9,6 +9,8 @@
 
 namespace howlmap::app {
 
+inline constexpr int kRanksShown = 6;  ///< bands worth walking through at a soundcheck
+
 /// Probability that the first ring falls into each band through one mix, and the band's place in the ring-out list
 /// (1 = first; 0 = not through this mix).
 struct BandRisk {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Text and blocks running down numbered pages. All lengths in points (1/72 inch) whatever the device.
 #pragma once
+#include <QColor>
 #include <QFont>
 #include <QPainter>
 #include <QRectF>
@@ -13,6 +14,8 @@ namespace howlmap::app {
 enum class Type { title, heading, body, small };
 
 QFont sheet_font(Type type);
+
+inline constexpr QColor kShade(0xe6, 0xe6, 0xe6);  ///< behind heads of tables and blocks
 
 /// The text with line breaks in words that are wider than the width, so that none leaves its place.
 QString fitted_words(const QString& text, Type type, double width);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/export/sheet/mix_block.h"
 
+#include <algorithm>
+
 #include "app/export/sheet/sheet_text.h"
 #include "app/export/sheet/table_block.h"
 #include "app/settings/figures.h"
@@ -34,33 +36,56 @@ QString sends_line(const report::MixSheet& sheet) {
     return groups.isEmpty() ? sheet_text("no sends") : groups.join(QStringLiteral(";  "));
 }
 
-QString settings_line(const report::MixSheet& sheet) {
+QStringList settings_of(const report::MixSheet& sheet) {
     QStringList parts;
     for (const std::string& setting : sheet.settings) parts.append(qstr(setting));
-    return parts.isEmpty() ? sheet_text("polarity normal, no high-pass, no notches") : parts.join(QStringLiteral("; "));
+    if (parts.isEmpty()) parts.append(sheet_text("polarity normal, no high-pass, no notches"));
+    return parts;
 }
 
-bool has_faders(const Mix& mix) { return !mix.loudspeakers.empty() || !mix.graphic_eq.empty(); }
+bool is_set(const Mix& mix) {
+    return std::any_of(mix.graphic_eq.begin(), mix.graphic_eq.end(), [](auto& band) { return band.second != 0.0; });
+}
+
+/// "160 Hz (1), 250 Hz (3)": the first bands of the ring-out list that are due to a mix.
+QString bands_to_expect(const BandRisk& risk) {
+    QStringList bands;
+    for (int rank = 1; rank <= kRanksShown; ++rank) {
+        const auto found = std::find(risk.rank.begin(), risk.rank.end(), rank);
+        if (found == risk.rank.end()) continue;
+        const double hz = kNominalThirdOctaves[static_cast<std::size_t>(found - risk.rank.begin())];
+        bands.append(QStringLiteral("%1 (%2)").arg(qstr(report::band_words(hz))).arg(rank));
+    }
+    return bands.join(QStringLiteral(", "));
+}
+
+/// An equaliser that nobody has touched takes no room for its faders: a line says so, and which bands to expect.
+QString settings_line(const report::MixSheet& sheet, const BandRisk& risk) {
+    QStringList parts = settings_of(sheet);
+    if (!sheet.mix->loudspeakers.empty() && !is_set(*sheet.mix)) parts.append(sheet_text("equaliser flat"));
+    const QString expected = bands_to_expect(risk);
+    if (!expected.isEmpty()) parts.append(sheet_text("may ring at %1").arg(expected));
+    return parts.join(QStringLiteral("; "));
+}
 
 }  // namespace
 
-double mix_height(const Flow& flow, const report::MixSheet& sheet) {
-    double height = (has_faders(*sheet.mix) ? flow.spacing().fader_height : 0.0) + flow.spacing().gap;
-    for (const QString& line : {head_line(sheet), sends_line(sheet), settings_line(sheet)})
+double mix_height(const Flow& flow, const report::MixSheet& sheet, const BandRisk& risk) {
+    double height = (is_set(*sheet.mix) ? flow.spacing().fader_height : 0.0) + flow.spacing().gap;
+    for (const QString& line : {head_line(sheet), sends_line(sheet), settings_line(sheet, risk)})
         height += flow.text_height(line, Type::body, flow.width()) + 3.0;
     return height;
 }
 
 void draw_mix(Flow& flow, const report::MixSheet& sheet, const BandRisk& risk) {
-    const QString head = head_line(sheet), sends = sends_line(sheet), settings = settings_line(sheet);
-    flow.need(mix_height(flow, sheet));
+    const QString head = head_line(sheet), sends = sends_line(sheet), settings = settings_line(sheet, risk);
+    flow.need(mix_height(flow, sheet, risk));
     flow.painter().fillRect(
-        QRectF(flow.left(), flow.y(), flow.width(), flow.text_height(head, Type::body, flow.width())),
-        QColor(0xe6, 0xe6, 0xe6));
+        QRectF(flow.left(), flow.y(), flow.width(), flow.text_height(head, Type::body, flow.width())), kShade);
     flow.paragraph(head);
     flow.paragraph(sends);
     flow.paragraph(settings);
-    if (has_faders(*sheet.mix)) draw_faders(flow, flow.take(flow.spacing().fader_height), *sheet.mix, risk);
+    if (is_set(*sheet.mix)) draw_faders(flow, flow.take(flow.spacing().fader_height), *sheet.mix, risk);
     flow.skip(flow.spacing().gap);
 }
 
@@ -92,13 +117,13 @@ report::Table lines_to_write() {
 
 void draw_mix_page(Flow& flow, const report::MixSheet& sheet, const BandRisk& risk, const report::Table& ring_out) {
     flow.heading(head_line(sheet));
-    flow.paragraph(settings_line(sheet));
+    flow.paragraph(settings_of(sheet).join(QStringLiteral("; ")));
     flow.skip(4.0);
     if (sheet.sends.empty())
         flow.paragraph(sheet_text("no sends"));
     else
         draw_table(flow, sends_table(sheet));
-    if (has_faders(*sheet.mix)) {
+    if (!sheet.mix->loudspeakers.empty() || is_set(*sheet.mix)) {
         flow.heading(sheet_text("Starting equaliser"), kTallFaders);
         draw_faders(flow, flow.take(kTallFaders), *sheet.mix, risk);
     }

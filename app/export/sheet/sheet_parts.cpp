@@ -58,18 +58,20 @@ void draw_notes(Flow& flow, const Show& show) {
 
 QString words_on_mixes() {
     return sheet_text(
-        "Sends are levels at 1 m from the mix's loudspeaker in loud playing. Grey bars and numbers: the bands of the "
-        "ring-out list, in its order, in the mix through which they most likely ring.");
+        "Sends are levels at 1 m from the mix's loudspeaker in loud playing. Grey bars and numbers, also those in "
+        "brackets: the bands of the ring-out list, in its order, in the mix through which they most likely ring.");
 }
 
 void draw_mixes(Flow& flow, const SheetContent& content) {
     const auto sheets = report::mix_sheets(content.show);
     if (sheets.empty()) return;
     const QString words = words_on_mixes();
-    flow.heading(sheet_text("Monitor mixes and starting equalisers"),
-                 16.0 + flow.text_height(words, Type::small, flow.width()) + mix_height(flow, sheets.front()));
+    const auto risk = [&](const report::MixSheet& sheet) { return band_risk(content.ring_out, sheet.mix->id); };
+    flow.heading(sheet_text("Mixes and starting equalisers"),
+                 16.0 + flow.text_height(words, Type::small, flow.width()) +
+                     mix_height(flow, sheets.front(), risk(sheets.front())));
     flow.paragraph(words, Type::small);
-    for (const report::MixSheet& sheet : sheets) draw_mix(flow, sheet, band_risk(content.ring_out, sheet.mix->id));
+    for (const report::MixSheet& sheet : sheets) draw_mix(flow, sheet, risk(sheet));
 }
 
 void draw_mix_pages(Flow& flow, const SheetContent& content, bool on_this_page) {
@@ -98,6 +100,18 @@ void draw_ring_out(Flow& flow, const SheetContent& content) {
                  flow.text_height(words, Type::small, flow.width()) + 60.0);
     flow.paragraph(words, Type::small);
     draw_table(flow, table);
+}
+
+/// On grey above the plan: who reads no further has read this.
+void draw_risks(Flow& flow, const SheetContent& content) {
+    QStringList sentences;
+    for (const std::string& sentence : report::risk_sentences(content.show, content.result))
+        sentences.append(qstr(sentence));
+    const QString words = sheet_text("Risks: %1").arg(sentences.join(u' '));
+    const double height = flow.text_height(words, Type::body, flow.width());
+    flow.need(height);
+    flow.painter().fillRect(QRectF(flow.left(), flow.y(), flow.width(), height), kShade);
+    flow.paragraph(words);
 }
 
 void draw_sentences(Flow& flow, const QString& heading, const std::vector<std::string>& sentences) {
@@ -129,6 +143,7 @@ QString listed_parts(const QStringList& parts) {
 void draw_parts(Flow& flow, const SheetContent& content, const SheetOptions& options, const PlanBlock& plan) {
     const Show& show = content.show;
     draw_head(flow, show);
+    if (options.risks) draw_risks(flow, content);
     if (options.plan) draw_plan(flow, plan);
     if (options.since) draw_changes(flow, show, options);
     if (options.inputs) {
@@ -146,7 +161,6 @@ void draw_parts(Flow& flow, const SheetContent& content, const SheetOptions& opt
         draw_list(flow, qstr(found.title), found);
     }
     if (options.risks) {
-        draw_sentences(flow, sheet_text("Risks on this stage"), report::risk_sentences(show, content.result));
         auto cautions = report::caution_sentences();
         cautions.insert(cautions.begin() + 1, report::what_estimates_leave_out());
         draw_sentences(flow, sheet_text("Cautions"), cautions);

@@ -30,7 +30,7 @@ double row_height(const Flow& flow, const std::vector<std::string>& cells, const
 
 void draw_row(Flow& flow, const std::vector<std::string>& cells, const Setting& set, bool head) {
     const QRectF row = flow.take(row_height(flow, cells, set));
-    if (head) flow.painter().fillRect(row, QColor(0xe6, 0xe6, 0xe6));
+    if (head) flow.painter().fillRect(row, kShade);
     double x = row.left();
     for (std::size_t i = 0; i < cells.size(); ++i) {
         const double width = set.widths[static_cast<qsizetype>(i)];

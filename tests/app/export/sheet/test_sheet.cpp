@@ -283,7 +283,7 @@ class TestSheet : public QObject {
         options.plan = options.mixes = options.risks = false;
         const QString text = text_of(content_of(4, 2, false), options, dir);
         QVERIFY(text.contains(QStringLiteral("Input list")));
-        QVERIFY(!text.contains(QStringLiteral("Monitor mixes")));
+        QVERIFY(!text.contains(QStringLiteral("Mixes and starting equalisers")));
         options = {};
         const QString whole = without_breaks(text_of(content_of(4, 2, false), options, dir));
         QVERIFY2(whole.contains(QStringLiteral("no shadows of people and stands")), qPrintable(whole));
@@ -296,6 +296,28 @@ class TestSheet : public QObject {
         QCOMPARE(desk.count(QStringLiteral("Most likely to ring through this mix")), 1);
         options.inputs = true;  // then the first mix begins a page of its own too
         QVERIFY(text_of(content_of(4, 3, false), options, dir).contains(QStringLiteral("page 5 of 5")));
+    }
+
+    void an_equaliser_at_zero_is_a_line_and_the_bands_to_expect_are_named() {
+        QTemporaryDir dir;
+        SheetOptions options;
+        options.plan = options.inputs = options.risks = false;
+        SheetContent content = content_of(4, 2, false);
+        const QString drawn = without_breaks(text_of(content, options, dir));
+        QVERIFY(!drawn.contains(QStringLiteral("equaliser flat")));
+        QVERIFY(drawn.contains(QStringLiteral("1k25")));  // a label below its fader
+        for (Mix& mix : content.show.mixes) mix.graphic_eq.clear();
+        const QString text = without_breaks(text_of(content, options, dir));
+        QCOMPARE(text.count(QStringLiteral("equaliser flat")), 2);
+        QCOMPARE(text.count(QStringLiteral("equaliser flat; may ring at 500 Hz (1), 315 Hz (2), 1.25 kHz (3)")), 1);
+        QVERIFY(!text.contains(QStringLiteral("1k25")));
+    }
+
+    void the_risks_are_told_before_the_lists() {
+        QTemporaryDir dir;
+        const QString text = without_breaks(text_of(content_of(4, 2, false), {}, dir));
+        const auto risks = text.indexOf(QStringLiteral("Risks: "));
+        QVERIFY(risks >= 0 && risks < text.indexOf(QStringLiteral("Input list")));
     }
 
     void changes_since_an_older_version_have_their_own_list() {
