@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/report/json_values.h"
+#include "core/units/notes.h"
 
 namespace howlmap {
 namespace {
@@ -25,7 +26,7 @@ Json json_of(const Ring& ring) {
         shares.push_back({{"input", share.input}, {"loudspeaker", share.loudspeaker}, {"share", number(share.share)}});
     return {{"hz", ring.hz},
             {"band_hz", ring.band_hz},
-            {"note", ring.note},
+            {"note", international_note(ring.hz)},
             {"cents", ring.cents},
             {"margin_db", number(ring.margin_db)},
             {"build_up_db_per_s", number(ring.build_up_db_per_s)},

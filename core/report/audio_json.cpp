@@ -22,7 +22,7 @@ Json json_of(const Howl& howl, const std::vector<LoopSuspect>& suspects) {
     for (const LoopSuspect& suspect : suspects) loops.push_back(json_of(suspect));
     return {{"hz", howl.hz},
             {"band_hz", kNominalThirdOctaves[static_cast<std::size_t>(third_octave_of(howl.hz))]},
-            {"note", note.name},
+            {"note", international_note(howl.hz)},
             {"cents", note.cents},
             {"from_s", howl.from_s},
             {"to_s", howl.to_s},

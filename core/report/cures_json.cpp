@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/report/json_values.h"
+#include "core/units/notes.h"
 
 namespace howlmap {
 namespace {
@@ -25,7 +26,7 @@ Json json_of(const Cure& cure) {
         changes.push_back(
             {{"pointer", value.pointer}, {"from", Json::parse(value.from)}, {"to", Json::parse(value.to)}});
     Json worst = nullptr;
-    if (cure.worst_after) worst = {{"hz", cure.worst_after->hz}, {"note", cure.worst_after->note}};
+    if (cure.worst_after) worst = {{"hz", cure.worst_after->hz}, {"note", international_note(cure.worst_after->hz)}};
     return {{"id", cure.id},
             {"kind", to_string(cure.kind)},
             {"instruction", told(cure)},

@@ -1159,10 +1159,6 @@
         <translation>Kontakt: %1</translation>
     </message>
     <message>
-        <source>Monitor mixes and starting equalisers</source>
-        <translation>Monitormixe und Start-Equalizer</translation>
-    </message>
-    <message>
         <source>Ring-out list, most likely first</source>
         <translation>Liste zum Einpfeifen, Wahrscheinlichstes zuerst</translation>
     </message>
@@ -1173,10 +1169,6 @@
     <message>
         <source>Nothing that matters for patching, placing or equalising.</source>
         <translation>Nichts, was für Verkabeln, Stellen oder Entzerren zählt.</translation>
-    </message>
-    <message>
-        <source>Risks on this stage</source>
-        <translation>Risiken auf dieser Bühne</translation>
     </message>
     <message>
         <source>Cautions</source>
@@ -1217,10 +1209,6 @@
     <message>
         <source>About this show</source>
         <translation>Über diese Show</translation>
-    </message>
-    <message>
-        <source>Sends are levels at 1 m from the mix&apos;s loudspeaker in loud playing. Grey bars and numbers: the bands of the ring-out list, in its order, in the mix through which they most likely ring.</source>
-        <translation>Sends sind Pegel in 1 m vor dem Lautsprecher des Mixes bei lautem Spiel. Graue Balken und Zahlen: die Bänder der Liste zum Einpfeifen, in ihrer Reihenfolge, in dem Mix, durch den sie am ehesten pfeifen.</translation>
     </message>
     <message>
         <source>How often a band is the first to ring if the stage is set up by hand after this plan, never quite alike, and the loop that most likely makes it.</source>
@@ -1273,6 +1261,26 @@
     <message>
         <source>Note</source>
         <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>equaliser flat</source>
+        <translation>Equalizer flach</translation>
+    </message>
+    <message>
+        <source>may ring at %1</source>
+        <translation>kann pfeifen bei %1</translation>
+    </message>
+    <message>
+        <source>Sends are levels at 1 m from the mix&apos;s loudspeaker in loud playing. Grey bars and numbers, also those in brackets: the bands of the ring-out list, in its order, in the mix through which they most likely ring.</source>
+        <translation>Sends sind Pegel in 1 m vor dem Lautsprecher des Mixes bei lautem Spiel. Graue Balken und Zahlen, auch die in Klammern: die Bänder der Liste zum Einpfeifen, in ihrer Reihenfolge, in dem Mix, durch den sie am ehesten pfeifen.</translation>
+    </message>
+    <message>
+        <source>Mixes and starting equalisers</source>
+        <translation>Mixe und Start-Equalizer</translation>
+    </message>
+    <message>
+        <source>Risks: %1</source>
+        <translation>Risiken: %1</translation>
     </message>
 </context>
 <context>
@@ -6545,6 +6553,57 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
 </context>
 <context>
+    <name>notes</name>
+    <message>
+        <source>C</source>
+        <translation>C</translation>
+    </message>
+    <message>
+        <source>C#</source>
+        <translation>Cis</translation>
+    </message>
+    <message>
+        <source>D</source>
+        <translation>D</translation>
+    </message>
+    <message>
+        <source>D#</source>
+        <translation>Dis</translation>
+    </message>
+    <message>
+        <source>E</source>
+        <translation>E</translation>
+    </message>
+    <message>
+        <source>F</source>
+        <translation>F</translation>
+    </message>
+    <message>
+        <source>F#</source>
+        <translation>Fis</translation>
+    </message>
+    <message>
+        <source>G</source>
+        <translation>G</translation>
+    </message>
+    <message>
+        <source>G#</source>
+        <translation>Gis</translation>
+    </message>
+    <message>
+        <source>A</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>A#</source>
+        <translation>Ais</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <translation>H</translation>
+    </message>
+</context>
+<context>
     <name>panels</name>
     <message>
         <source>Parts</source>
@@ -7124,10 +7183,6 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <translation>Notizen</translation>
     </message>
     <message>
-        <source>Monitor mixes</source>
-        <translation>Monitormixe</translation>
-    </message>
-    <message>
         <source>Mix</source>
         <translation>Mix</translation>
     </message>
@@ -7166,10 +7221,6 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     <message>
         <source>Ring-out list</source>
         <translation>Liste zum Einpfeifen</translation>
-    </message>
-    <message>
-        <source>Rings first in</source>
-        <translation>Pfeift zuerst in</translation>
     </message>
     <message>
         <source>Cut now</source>
@@ -7464,6 +7515,14 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     <message>
         <source>If one gets 3 dB louder: how far each turns up to hear as before</source>
         <translation>Wenn eines 3 dB lauter wird: wie weit dann aufgedreht wird, um sich wie zuvor zu hören</translation>
+    </message>
+    <message>
+        <source>Mixes</source>
+        <translation>Mixe</translation>
+    </message>
+    <message>
+        <source>First to ring, share of set-ups</source>
+        <translation>Pfeift zuerst, Anteil der Aufbauten</translation>
     </message>
 </context>
 <context>

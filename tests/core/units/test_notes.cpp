@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include "core/units/translate.h"
 #include "tests/support/registry.h"
 
 using namespace howlmap;
@@ -59,6 +60,20 @@ class TestNotes : public QObject {
         QCOMPARE(note_of(442.54893).name, std::string("A4"));
         QVERIFY(std::abs(note_of(440.0 * std::exp2(-49.0 / 1200.0)).cents + 49.0) < 1e-9);
         QCOMPARE(note_of(440.0 * std::exp2(51.0 / 1200.0)).name, std::string("A#4"));
+    }
+
+    void namesOfTheUsersLanguage() {
+        // German calls B "H" and a sharp "is" (handbook tables, from memory); machines read the same name everywhere.
+        set_translator([](const char*, const char* english) {
+            const std::string name = english;
+            return name == "B" ? std::string("H") : name == "D#" ? std::string("Dis") : name;
+        });
+        const std::string b = note_of(61.7354).name, d_sharp = note_of(155.5635).name,
+                          machine = international_note(155.5635);
+        set_translator({});
+        QCOMPARE(b, std::string("H1"));
+        QCOMPARE(d_sharp, std::string("Dis3"));
+        QCOMPARE(machine, std::string("D#3"));
     }
 
     void theEndsOfHearing() {
