@@ -112,6 +112,8 @@ Status run(const Arguments& arguments, Console& console) {
     if (!arguments.has("output") && !arguments.has("csv"))
         return console.complain(
             cli_text(QT_TRANSLATE_NOOP("command_line", "advance: where to? Give -o OUT.pdf, --csv DIR or both")));
+    if (arguments.has("output"))
+        if (const auto refused = refuse_other_endings(arguments.value("output"), ".pdf", console)) return *refused;
     const auto show = open_show(arguments.operands[0], console);
     if (!show) return Status::refused;
     SheetOptions sheet;

@@ -7,22 +7,22 @@ namespace howlmap::app {
 namespace {
 
 void describe_hear(QCommandLineParser& options) {
-    add_value_option(options, {QStringLiteral("o")},
-                     QT_TRANSLATE_NOOP("command_line", "The WAV file to write (needed)."), "OUT.wav");
+    add_value_option(options, {QStringLiteral("o"), QStringLiteral("output")},
+                     QT_TRANSLATE_NOOP("command_line", "the WAV file to write (needed)"), "OUT.wav");
     add_value_option(options, {QStringLiteral("raise")},
-                     QT_TRANSLATE_NOOP("command_line", "Raise all sends by so many decibels, -60 to 60."), "DB");
+                     QT_TRANSLATE_NOOP("command_line", "raise all sends by so many decibels, -60 to 60"), "DB");
     add_value_option(options, {QStringLiteral("source")},
-                     QT_TRANSLATE_NOOP("command_line", "A recording to play instead of the built-in phrase."),
-                     "IN.wav");
+                     QT_TRANSLATE_NOOP("command_line", "a recording to play instead of the built-in phrase"), "IN.wav");
     add_value_option(
         options, {QStringLiteral("input")},
-        QT_TRANSLATE_NOOP("command_line", "The input to play into; without it the one that feeds the first ring."),
+        QT_TRANSLATE_NOOP("command_line", "the input to play into; if not given, the one that feeds the first ring"),
         "ID");
 }
 
 Status run_hear(const Arguments& arguments, Console& console) {
-    if (!arguments.has("o"))
+    if (!arguments.has("output"))
         return console.complain(cli_text(QT_TRANSLATE_NOOP("command_line", "-o OUT.wav is missing")));
+    if (const auto refused = refuse_other_endings(arguments.value("output"), ".wav", console)) return *refused;
     const auto raise = number_option(arguments, "raise", 0.0, -60.0, 60.0, console);
     if (!raise) return Status::refused;
     const auto show = open_show(arguments.operands[0], console);
@@ -35,7 +35,7 @@ Status run_hear(const Arguments& arguments, Console& console) {
         if (!source) return console.complain(QString::fromStdString(source.error()));
         options.source = std::move(*source);
     }
-    const auto result = hear(*show, std::move(options), to_path(arguments.value("o")));
+    const auto result = hear(*show, std::move(options), to_path(arguments.value("output")));
     if (!result)
         return console.complain(QString::fromStdString(result.error().message),
                                 result.error().kind == HearError::Kind::output ? Status::not_written : Status::refused);

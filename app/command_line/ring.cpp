@@ -8,7 +8,7 @@ namespace {
 
 void describe_ring(QCommandLineParser& options) {
     add_value_option(options, {QStringLiteral("show")},
-                     QT_TRANSLATE_NOOP("command_line", "Say which loops of this show could make each howl."), "SHOW");
+                     QT_TRANSLATE_NOOP("command_line", "say which loops of this show could make each howl"), "SHOW");
 }
 
 Status run_ring(const Arguments& arguments, Console& console) {

@@ -16,13 +16,22 @@ bool bare_word(const QString& text) {
 
 void describe(QCommandLineParser& parser, const Verb& verb) {
     parser.setApplicationDescription(cli_text(verb.summary));
-    parser.addPositionalArgument(QString::fromLatin1(verb.name), {}, QString::fromLatin1(verb.name));
-    for (const QString& operand : QString::fromLatin1(verb.operands).split(u' ', Qt::SkipEmptyParts))
-        parser.addPositionalArgument(operand, {}, operand);
-    parser.addOption({QStringLiteral("json"), cli_text(QT_TRANSLATE_NOOP("command_line", "Print the machine form."))});
-    parser.addHelpOption();
-    parser.addVersionOption();
     if (verb.describe) verb.describe(parser);
+    if (!verb.draws)
+        parser.addOption(
+            {QStringLiteral("json"), cli_text(QT_TRANSLATE_NOOP("command_line", "print the machine form"))});
+    parser.addOption({{QStringLiteral("h"), QStringLiteral("help")},
+                      cli_text(QT_TRANSLATE_NOOP("command_line", "print this text"))});
+    parser.addOption({{QStringLiteral("v"), QStringLiteral("version")},
+                      cli_text(QT_TRANSLATE_NOOP("command_line", "print the version"))});
+}
+
+/// The parser's own first line has the options before the verb, where they cannot be given.
+QString help_text(const QCommandLineParser& parser, const Verb& verb) {
+    QString text = parser.helpText();
+    return text.replace(0, text.indexOf(u'\n'),
+                        cli_text(QT_TRANSLATE_NOOP("command_line", "Usage: howlmap %1 %2 [options]"))
+                            .arg(QString::fromLatin1(verb.name), QString::fromLatin1(verb.operands)));
 }
 
 QString version_text() { return QStringLiteral("howlmap " HOWLMAP_VERSION "\n"); }
@@ -55,7 +64,7 @@ Status run_verb(const Verb& verb, const QStringList& arguments, Console& console
     const bool parsed =
         parser.parse(QStringList{QStringLiteral("howlmap"), QString::fromLatin1(verb.name)} + arguments);
     if (!parsed) return bad_usage(parser.errorText(), verb, console);
-    if (parser.isSet(QStringLiteral("help"))) return console.print(parser.helpText()), Status::done;
+    if (parser.isSet(QStringLiteral("help"))) return console.print(help_text(parser, verb)), Status::done;
     if (parser.isSet(QStringLiteral("version"))) return console.print(version_text()), Status::done;
 
     const QStringList operands = parser.positionalArguments().mid(1);
@@ -67,7 +76,7 @@ Status run_verb(const Verb& verb, const QStringList& arguments, Console& console
         return bad_usage(
             cli_text(QT_TRANSLATE_NOOP("command_line", "\"%1\" is one too many")).arg(operands[wanted.size()]), verb,
             console);
-    return verb.run({parser, operands, parser.isSet(QStringLiteral("json"))}, console);
+    return verb.run({parser, operands, !verb.draws && parser.isSet(QStringLiteral("json"))}, console);
 }
 
 Status unknown(const QString& word, Console& console) {

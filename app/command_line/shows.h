@@ -15,6 +15,9 @@ namespace howlmap::app {
 /// Status::refused).
 std::optional<Show> open_show(const QString& file, Console& console);
 
+/// A name that does not end in what is written (".pdf", in letters of any size) is refused: says so on `err`.
+std::optional<Status> refuse_other_endings(const QString& file, const char* ending, Console& console);
+
 /// Writes a whole file or nothing. Says on `err` what went wrong.
 Status write_output(const QString& file, std::string_view bytes, Console& console);
 

@@ -13,11 +13,11 @@ constexpr double kLongest_s = 300.0;  // of a recording of taps
 
 void describe_tap(QCommandLineParser& options) {
     add_value_option(options, {QStringLiteral("into")},
-                     QT_TRANSLATE_NOOP("command_line", "Give the modes to a pickup of this show."), "SHOW");
+                     QT_TRANSLATE_NOOP("command_line", "give the modes to a pickup of this show"), "SHOW");
     add_value_option(options, {QStringLiteral("input")},
-                     QT_TRANSLATE_NOOP("command_line", "The pickup, by its id in the show."), "ID");
-    add_value_option(options, {QStringLiteral("o")},
-                     QT_TRANSLATE_NOOP("command_line", "Where the show with the modes is written."), "OUT.howlmap");
+                     QT_TRANSLATE_NOOP("command_line", "the pickup, by its id in the show"), "ID");
+    add_value_option(options, {QStringLiteral("o"), QStringLiteral("output")},
+                     QT_TRANSLATE_NOOP("command_line", "where the show with the modes is written"), "OUT.howlmap");
 }
 
 Status put_into_show(const TapFindings& findings, const Arguments& arguments, Console& console) {
@@ -33,11 +33,11 @@ Status put_into_show(const TapFindings& findings, const Arguments& arguments, Co
         return console.complain(
             cli_text(QT_TRANSLATE_NOOP("command_line", "input \"%1\" is no pickup, so it has no body modes")).arg(id));
     pickup->modes = body_modes(findings, pickup->modes);
-    return write_output(arguments.value("o"), write_show(*show), console);
+    return write_output(arguments.value("output"), write_show(*show), console);
 }
 
 Status run_tap(const Arguments& arguments, Console& console) {
-    if (arguments.has("into") != arguments.has("input") || arguments.has("into") != arguments.has("o"))
+    if (arguments.has("into") != arguments.has("input") || arguments.has("into") != arguments.has("output"))
         return console.complain(cli_text(QT_TRANSLATE_NOOP("command_line", "--into, --input and -o belong together")));
     const auto recording = read_mono(to_path(arguments.operands[0]), kLongest_s);
     if (!recording) return console.complain(QString::fromStdString(recording.error()));

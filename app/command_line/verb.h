@@ -23,8 +23,8 @@ struct Verb {
     const char* name;
     const char* operands;  ///< names of the operands, separated by spaces: "SHOW"
     const char* summary;   ///< one line for --help
-    bool draws;            ///< needs fonts and painting: runs on the offscreen platform
-    /// Adds the verb's own options (--json, --help and --version are there already); may be null.
+    bool draws;            ///< needs fonts and painting: runs on the offscreen platform; has no machine form to print
+    /// Adds the verb's own options (--json, --help and --version come by themselves); may be null.
     void (*describe)(QCommandLineParser& options);
     /// Does the work. Never called with bad usage.
     Status (*run)(const Arguments& arguments, Console& console);

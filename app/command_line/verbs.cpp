@@ -9,7 +9,8 @@
 namespace howlmap::app {
 
 std::span<const Verb> verbs() {
-    static const std::vector<Verb> all{check_verb, cures_verb, advance_verb, map_verb, plot_verb, ring_verb, tap_verb, hear_verb};
+    static const std::vector<Verb> all{check_verb, cures_verb, advance_verb, map_verb,
+                                       plot_verb,  ring_verb,  tap_verb,     hear_verb};
     return all;
 }
 

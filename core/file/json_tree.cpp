@@ -43,10 +43,18 @@ std::string character_at(std::string_view text, std::size_t byte) {
     return "'" + whole.substr(1, whole.size() - 2) + "'";
 }
 
+/// The parser's word for what it expected, in words for those who open the file in an editor.
+std::string in_plain_words(std::string_view expected) {
+    if (expected == "string literal") return "a key in quotes";
+    if (expected == "end of input") return "the end of the file";
+    if (expected == "'[', '{', or a literal") return "a value, such as a number, a text in quotes, '[' or '{'";
+    return std::string(expected);
+}
+
 /// What the parser's own sentence says was expected.
 std::string expectation(std::string_view what) {
     const std::size_t expected = what.rfind("; expected ");
-    if (expected != std::string_view::npos) return std::string(what.substr(expected + 11));
+    if (expected != std::string_view::npos) return in_plain_words(what.substr(expected + 11));
     if (what.find("number overflow") != std::string_view::npos) return "a number below 1.8e308";
     const std::size_t reason = what.find(" - "), end = what.find("; last read");
     if (reason == std::string_view::npos) return "JSON";

@@ -74,6 +74,11 @@ std::optional<mode_t> mode_of_target(const fs::path& target) {
     return info.st_mode & 07777;
 }
 
+bool is_folder(const fs::path& path) {
+    std::error_code none;
+    return fs::is_directory(path, none);
+}
+
 bool proc_is_there() { return ::access("/proc/self/fd", X_OK) == 0; }
 
 /// The new content until it takes the target's place. Without a name as long as the system allows, so that not even a
@@ -86,6 +91,7 @@ class Temporary {
         if (proc_is_there()) file_ = files_.open(folder.c_str(), kFlags | O_TMPFILE, 0666);
         if (file_ >= 0) return;
         file_ = files_.open(name_.c_str(), kFlags | O_CREAT | O_EXCL, 0666);
+        if (file_ < 0 && errno == ENOENT && is_folder(folder)) throw Failure{"no file can be made in its folder"};
         check(file_ >= 0);
         named_ = true;
     }

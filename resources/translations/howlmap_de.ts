@@ -1381,22 +1381,6 @@
         <translation>geordnete Abhilfen und der Vorschlag, immer bei gleicher Lautheit</translation>
     </message>
     <message>
-        <source>The WAV file to write (needed).</source>
-        <translation>Die WAV-Datei, die geschrieben wird (nötig).</translation>
-    </message>
-    <message>
-        <source>Raise all sends by so many decibels, -60 to 60.</source>
-        <translation>Alle Sends um so viele Dezibel anheben, -60 bis 60.</translation>
-    </message>
-    <message>
-        <source>A recording to play instead of the built-in phrase.</source>
-        <translation>Eine Aufnahme, die statt der eingebauten Phrase spielt.</translation>
-    </message>
-    <message>
-        <source>The input to play into; without it the one that feeds the first ring.</source>
-        <translation>Der Eingang, in den gespielt wird; ohne Angabe der, der das erste Pfeifen speist.</translation>
-    </message>
-    <message>
         <source>-o OUT.wav is missing</source>
         <translation>-o OUT.wav fehlt</translation>
     </message>
@@ -1485,16 +1469,8 @@
         <translation>der gezeichnete Plan als SVG, PDF oder PNG</translation>
     </message>
     <message>
-        <source>Say which loops of this show could make each howl.</source>
-        <translation>Sagen, welche Schleifen dieser Show jedes Pfeifen machen könnten.</translation>
-    </message>
-    <message>
         <source>which frequency howls in a recording, which band to pull, which loop it may be</source>
         <translation>welche Frequenz in einer Aufnahme pfeift, welches Band zu ziehen ist, welche Schleife es sein kann</translation>
-    </message>
-    <message>
-        <source>Print the machine form.</source>
-        <translation>Die maschinenlesbare Form ausgeben.</translation>
     </message>
     <message>
         <source>Usage: howlmap [SHOW]         open the window
@@ -1557,18 +1533,6 @@ Mehr sagt „howlmap %2 --help“.</translation>
         <translation>die Standardausgabe konnte nicht geschrieben werden</translation>
     </message>
     <message>
-        <source>Give the modes to a pickup of this show.</source>
-        <translation>Die Moden einem Tonabnehmer dieser Show geben.</translation>
-    </message>
-    <message>
-        <source>The pickup, by its id in the show.</source>
-        <translation>Der Tonabnehmer, mit seiner Kennung in der Show.</translation>
-    </message>
-    <message>
-        <source>Where the show with the modes is written.</source>
-        <translation>Wohin die Show mit den Moden geschrieben wird.</translation>
-    </message>
-    <message>
         <source>%1 has no input &quot;%2&quot;</source>
         <translation>%1 hat keinen Eingang „%2“</translation>
     </message>
@@ -1607,6 +1571,58 @@ Mehr sagt „howlmap %2 --help“.</translation>
     <message>
         <source>--without: found &quot;%1&quot;, expected some of %2</source>
         <translation>--without: „%1“ gefunden, einige von %2 erwartet</translation>
+    </message>
+    <message>
+        <source>the WAV file to write (needed)</source>
+        <translation>die WAV-Datei, die geschrieben wird (nötig)</translation>
+    </message>
+    <message>
+        <source>raise all sends by so many decibels, -60 to 60</source>
+        <translation>alle Sends um so viele Dezibel anheben, -60 bis 60</translation>
+    </message>
+    <message>
+        <source>a recording to play instead of the built-in phrase</source>
+        <translation>eine Aufnahme, die statt der eingebauten Phrase spielt</translation>
+    </message>
+    <message>
+        <source>the input to play into; if not given, the one that feeds the first ring</source>
+        <translation>der Eingang, der spielt; ohne Angabe der, der das erste Pfeifen speist</translation>
+    </message>
+    <message>
+        <source>say which loops of this show could make each howl</source>
+        <translation>sagen, welche Schleifen dieser Show jedes Pfeifen verursachen könnten</translation>
+    </message>
+    <message>
+        <source>print the machine form</source>
+        <translation>die maschinenlesbare Form ausgeben</translation>
+    </message>
+    <message>
+        <source>print this text</source>
+        <translation>diesen Text ausgeben</translation>
+    </message>
+    <message>
+        <source>print the version</source>
+        <translation>die Version ausgeben</translation>
+    </message>
+    <message>
+        <source>Usage: howlmap %1 %2 [options]</source>
+        <translation>Aufruf: howlmap %1 %2 [Optionen]</translation>
+    </message>
+    <message>
+        <source>%1: expected a name that ends in %2</source>
+        <translation>%1: erwartet wird ein Name, der auf %2 endet</translation>
+    </message>
+    <message>
+        <source>give the modes to a pickup of this show</source>
+        <translation>die Moden einem Tonabnehmer dieser Show geben</translation>
+    </message>
+    <message>
+        <source>the pickup, by its id in the show</source>
+        <translation>der Tonabnehmer, nach seiner Kennung in der Show</translation>
+    </message>
+    <message>
+        <source>where the show with the modes is written</source>
+        <translation>wohin die Show mit den Moden geschrieben wird</translation>
     </message>
 </context>
 <context>

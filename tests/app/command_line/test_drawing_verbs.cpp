@@ -189,6 +189,8 @@ class TestDrawingVerbs : public QObject {
         row("map %2/none.howlmap -o %2/x.csv --kind wash", 2, "cannot be opened");
         row("map %1 -o %2/none/x.csv --kind wash --step 1", 3, "its folder is not there");
         row("advance %1", 2, "where to?");
+        row("advance %1 -o %2/x.png", 2, "x.png: expected a name that ends in .pdf");
+        row("hear %1 -o %2/x.mp3", 2, "x.mp3: expected a name that ends in .wav");
         row("advance %2/none.howlmap -o %2/x.pdf", 2, "cannot be opened");
         row("advance %1 -o %2/x.pdf --paper A3", 2, "--paper: found \"A3\"");
         row("advance %1 -o %2/x.pdf --pages plan,songs", 2, "--pages: found \"songs\"");

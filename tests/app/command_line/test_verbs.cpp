@@ -58,7 +58,11 @@ class TestVerbs : public QObject {
             QVERIFY2(overview.contains(name), verb.name);
             const Ran help = run_here({name, QStringLiteral("--help")});
             QCOMPARE(help.status, 0);
-            QVERIFY2(help.out.contains(QStringLiteral("--json")), verb.name);
+            QCOMPARE(help.out.contains(QStringLiteral("--json")), !verb.draws);  // a drawing prints nothing
+            QVERIFY2(help.out.startsWith(QStringLiteral("Usage: howlmap %1 ").arg(name)), verb.name);
+            QVERIFY2(!help.out.contains(QStringLiteral("help-all")), verb.name);
+            const QStringList asked{name, QLatin1StringView(verb.operands), QStringLiteral("--json")};
+            if (verb.draws) QCOMPARE(run_here(asked).status, 2);
         }
     }
     void whatCuresPromiseCheckConfirms() {

@@ -59,6 +59,11 @@ class TestRefusals : public QObject {
             "gig.howlmap: line 1, column 26: found the end of the file, expected '}'");
         row("twice", "{\"a\": 1, \"a\": 2}",
             "gig.howlmap: /a: found this key twice in one object, expected every key once");
+        row("key", "{\"a\": 1, }", "gig.howlmap: line 1, column 10: found '}', expected a key in quotes");
+        row("value", "{\"a\": ]}",
+            "gig.howlmap: line 1, column 7: found ']', expected a value, such as a number, a text in quotes, '[' or "
+            "'{'");
+        row("more", "{} {}", "gig.howlmap: line 1, column 4: found '{', expected the end of the file");
         row("id", sample_with("/marks/1/id", "voice"),
             "gig.howlmap: /marks/1/id: found \"voice\", expected an id of its own (/inputs/0/id has it)");
     }

@@ -212,6 +212,8 @@ class TestSave : public QObject {
                                      << "its folder is not there";
         QTest::newRow("file as folder") << "plain/gig.howlmap"
                                         << "its folder is not there";
+        QTest::newRow("folder of no files") << "/proc/x"
+                                            << "no file can be made in its folder";
         QTest::newRow("name too long") << QString(256, 'n') << "the name is too long";
     }
     void badTargetsAreRefused() {
