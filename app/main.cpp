@@ -62,6 +62,7 @@ int run_without_window(const Request& request, int argc, char** argv) {
 }  // namespace
 
 int main(int argc, char** argv) {
+    QHashSeed::setDeterministicGlobalSeed();  // the fonts of a PDF stand in the order of a hash: the same every time
     name_the_application();
     const Request request = request_of(arguments_of(argc, argv));
     if (request.kind != Request::Kind::window) return run_without_window(request, argc, argv);

@@ -70,7 +70,7 @@ void PlanFurniture::paintEvent(QPaintEvent*) {
 }
 
 void PlanFurniture::paint_map_corner(QPainter& painter, const PlanStyle& style) const {
-    paint_legend(painter, legend_box().topLeft(), *view_.layers().maps().picture(), style);
+    paint_legend(painter, legend_box().topLeft(), *view_.layers().maps().picture(), style, view_.overlay().opacity);
     if (reading_.isEmpty()) return;
     const QRectF plate = reading_box(reading_);
     painter.setPen(style.pen(style.ink.faint, 1.0));

@@ -75,7 +75,8 @@ void paint_level_bar(QPainter& painter, const Bar& bar, const PlanStyle& style) 
 }
 }  // namespace
 
-void paint_legend(QPainter& painter, QPointF upper_left, const MapPicture& picture, const PlanStyle& style) {
+void paint_legend(QPainter& painter, QPointF upper_left, const MapPicture& picture, const PlanStyle& style,
+                  double opacity) {
     painter.save();
     painter.translate(upper_left);
     painter.setPen(style.pen(style.ink.faint, 1.0));
@@ -95,10 +96,12 @@ void paint_legend(QPainter& painter, QPointF upper_left, const MapPicture& pictu
     };
     line(10.0, picture.title, style.ink.ink);
     line(26.0, caption(*picture.grid), style.ink.soft);
+    painter.setOpacity(opacity);
     if (risk)
         paint_risk_bar(painter, bar, picture, style);
     else
         paint_level_bar(painter, bar, style);
+    painter.setOpacity(1.0);
     painter.setPen(style.pen(style.ink.soft, 1.0));
     painter.setBrush(Qt::NoBrush);
     painter.drawRect(QRectF(bar.left, kBarTop, bar.right - bar.left, kBarHeight));

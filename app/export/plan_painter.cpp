@@ -155,7 +155,7 @@ void PlanPainter::paint_foot(QPainter& painter, const QRectF& page, double scale
     draw_text(painter, {after_bar, bottom - 6.0}, words, style, kTextPx, style.ink.ink, Anchor::left);
     if (!drawing_.map) return;
     paint_legend(painter, {page.right() - kLegendSize.width() - 2.0, page.bottom() - kLegendSize.height() - 2.0},
-                 *drawing_.map, style);
+                 *drawing_.map, style, drawing_.map_opacity);
     const QString notice = map_notice(*drawing_.map->grid);
     if (!notice.isEmpty())
         draw_text(painter, {page.right() - 2.0, 12.0}, notice, style, kTextPx, style.ink.ink, Anchor::right);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/cures_json.h"
 
+#include <cmath>
 #include <nlohmann/json.hpp>
 
 #include "core/report/json_values.h"
@@ -20,6 +21,9 @@ std::string told(const Cure& cure) {
     return text;
 }
 
+/// What is nothing but the rounding of sums, in decibels, is nothing.
+double without_dust(double db) { return std::abs(db) < 1e-9 ? 0.0 : db; }
+
 Json json_of(const Cure& cure) {
     Json changes = Json::array();
     for (const ChangedValue& value : cure.changes)
@@ -33,8 +37,8 @@ Json json_of(const Cure& cure) {
             {"changes", changes},
             {"margin_gain_db", number(cure.margin_gain_db)},
             {"count_on_gain_db", number(cure.count_on_gain_db)},
-            {"tone_cost_db", cure.tone_cost_db},
-            {"loudness_change_db", cure.loudness_change_db},
+            {"tone_cost_db", without_dust(cure.tone_cost_db)},
+            {"loudness_change_db", without_dust(cure.loudness_change_db)},
             {"worst_after", worst}};
 }
 

@@ -2240,7 +2240,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>A&amp;dvance sheet...</source>
-        <translation>&amp;Blatt für das Haus ...</translation>
+        <translation>&amp;Blatt für das Haus...</translation>
     </message>
     <message>
         <source>The sheet for the venue&apos;s engineer: pages, print, PDF, lists for a spreadsheet.</source>
@@ -2264,7 +2264,7 @@ Mehr sagt „howlmap %2 --help“.</translation>
     </message>
     <message>
         <source>&amp;Hear the stage...</source>
-        <translation>Bühne an&amp;hören ...</translation>
+        <translation>Bühne an&amp;hören...</translation>
     </message>
     <message>
         <source>Plays all loops of this show as they are set, or raised.</source>
@@ -2588,7 +2588,7 @@ gestrichelt: wie es ist</translation>
     <name>howlmap::app::EarsPanel</name>
     <message>
         <source>Levels and minutes are estimates for planning, not a measurement of hearing safety.</source>
-        <translation>Pegel und Minuten sind Schätzungen zum Planen, keine Messung der Hörsicherheit.</translation>
+        <translation>Pegel und Minuten sind Schätzungen zum Planen, keine Messung zum Gehörschutz.</translation>
     </message>
     <message>
         <source>Players: own, others, hear margin, minutes</source>
@@ -3081,7 +3081,7 @@ gestrichelt: wie es ist</translation>
     <name>howlmap::app::HearWindow</name>
     <message>
         <source>&amp;Write a sound file...</source>
-        <translation>Ton&amp;datei schreiben ...</translation>
+        <translation>Ton&amp;datei schreiben...</translation>
     </message>
     <message>
         <source>Cancel</source>
@@ -3109,7 +3109,7 @@ gestrichelt: wie es ist</translation>
     </message>
     <message>
         <source>A recording...</source>
-        <translation>Eine Aufnahme ...</translation>
+        <translation>Eine Aufnahme...</translation>
     </message>
     <message>
         <source>Into which input</source>
@@ -3153,7 +3153,7 @@ gestrichelt: wie es ist</translation>
     </message>
     <message>
         <source>Reading %1...</source>
-        <translation>%1 wird gelesen ...</translation>
+        <translation>%1 wird gelesen...</translation>
     </message>
     <message>
         <source>%1 is played.</source>
@@ -4817,7 +4817,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>An estimate for planning, not a measurement of hearing safety</source>
-        <translation>Eine Schätzung zum Planen, keine Messung der Hörsicherheit</translation>
+        <translation>Eine Schätzung zum Planen, keine Messung zum Gehörschutz</translation>
     </message>
     <message>
         <source>Player</source>
@@ -5640,7 +5640,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>Compare &amp;with...</source>
-        <translation>&amp;Vergleichen mit ...</translation>
+        <translation>&amp;Vergleichen mit...</translation>
     </message>
     <message>
         <source>An older file of this show: the sheet then says what has changed since.</source>
@@ -5708,7 +5708,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>&amp;Save PDF...</source>
-        <translation>PDF &amp;speichern ...</translation>
+        <translation>PDF &amp;speichern...</translation>
     </message>
     <message>
         <source>Writes the pages as they are shown.</source>
@@ -5716,7 +5716,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>Prin&amp;t...</source>
-        <translation>&amp;Drucken ...</translation>
+        <translation>&amp;Drucken...</translation>
     </message>
     <message>
         <source>Prints the pages as they are shown.</source>
@@ -5724,7 +5724,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>Lists as &amp;CSV...</source>
-        <translation>Listen als &amp;CSV ...</translation>
+        <translation>Listen als &amp;CSV...</translation>
     </message>
     <message>
         <source>Writes the lists as tables for a spreadsheet into a folder.</source>
@@ -5874,7 +5874,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>Getting ready...</source>
-        <translation>Macht sich bereit ...</translation>
+        <translation>Macht sich bereit...</translation>
     </message>
     <message>
         <source>Playing.</source>
@@ -6148,7 +6148,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     <name>howlmap::app::WalkPage</name>
     <message>
         <source>&lt;b&gt;Ears and hands first.&lt;/b&gt; Ring out at low level, hands on the fader, ears protected, nobody&apos;s head in front of a wedge, players warned. Levels here are estimates and no measurement of hearing safety. House rules and local codes come first.</source>
-        <translation>&lt;b&gt;Erst Ohren und Hände.&lt;/b&gt; Leise einpfeifen, die Hand am Regler, die Ohren geschützt, niemandes Kopf vor einem Monitor, die Spieler gewarnt. Pegel sind hier Schätzungen und keine Messung der Hörsicherheit. Hausregeln und örtliche Vorschriften gehen vor.</translation>
+        <translation>&lt;b&gt;Erst Ohren und Hände.&lt;/b&gt; Leise einpfeifen, die Hand am Regler, die Ohren geschützt, niemandes Kopf vor einem Monitor, die Spieler gewarnt. Pegel sind hier Schätzungen und keine Messung zum Gehörschutz. Hausregeln und örtliche Vorschriften gehen vor.</translation>
     </message>
     <message>
         <source>Band that rings</source>
@@ -6730,7 +6730,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>Levels and minutes are estimates for planning, not a measurement of hearing safety.</source>
-        <translation>Pegel und Minuten sind Schätzungen zum Planen, keine Messung der Hörsicherheit.</translation>
+        <translation>Pegel und Minuten sind Schätzungen zum Planen, keine Messung zum Gehörschutz.</translation>
     </message>
     <message>
         <source>Ring out at low level, hands on the fader, ears protected.</source>
@@ -6936,7 +6936,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>Ears (estimates for planning, no hearing-safety measurement)</source>
-        <translation>Ohren (Schätzungen zum Planen, keine Messung der Hörsicherheit)</translation>
+        <translation>Ohren (Schätzungen zum Planen, keine Messung zum Gehörschutz)</translation>
     </message>
     <message>
         <source>Player</source>

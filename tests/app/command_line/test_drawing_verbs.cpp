@@ -2,6 +2,7 @@
 // The verbs that write pictures, figures and sheets: what they write, and every exit status.
 #include <QDir>
 #include <QImage>
+#include <QProcess>
 #include <QRegularExpression>
 #include <QTemporaryDir>
 #include <sstream>
@@ -128,6 +129,22 @@ class TestDrawingVerbs : public QObject {
         const auto without = content_of(path("sheet.pdf")).size();
         QVERIFY(written(QStringLiteral("advance"), "sheet.pdf", since).size() > without + 200);  // a list of one row
     }
+    /// Two runs of the program, not of one process: what lies in memory in another order must not change the file.
+    void theSheetIsTheSameTwice() {
+        const auto sheet = [&](const char* name) {
+            QProcess program;
+            program.start(qEnvironmentVariable("HOWLMAP_PROGRAM"),
+                          {QStringLiteral("advance"), show_, QStringLiteral("-o"), path(name)});
+            program.waitForFinished(60000);
+            QByteArray bytes = content_of(path(name));
+            const auto at = bytes.indexOf("/CreationDate");
+            return at < 0 ? QByteArray() : bytes.replace(at, bytes.indexOf('\n', at) - at, "");
+        };
+        const QByteArray once = sheet("once.pdf");
+        QVERIFY(!once.isEmpty());
+        for (int run = 0; run < 3; ++run) QVERIFY(sheet("again.pdf") == once);
+    }
+
     void paperAndMapOfTheSheet() {
         const QByteArray letter =
             written(QStringLiteral("advance"), "sheet.pdf", QStringLiteral(" --pages plan --paper Letter"));
