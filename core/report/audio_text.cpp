@@ -3,9 +3,10 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
-#include <ranges>
+#include <span>
 
 #include "core/report/check_text.h"
 #include "core/report/translated.h"
@@ -45,7 +46,7 @@ std::string growth_text(double db_per_s) { return db_per_s > 0.0 ? localised("{:
 std::string suspect_lines(const std::vector<LoopSuspect>& suspects, const Show& show) {
     if (suspects.empty()) return "      " + t("no loop of the show comes near this frequency") + "\n";
     std::string text;
-    for (const LoopSuspect& s : suspects | std::views::take(kSuspects))
+    for (const LoopSuspect& s : std::span(suspects).first(std::min(kSuspects, suspects.size())))
         text += "      " +
                 f("could be {} > {}: rings at {} as drawn, margin {}", object_name(show, s.loudspeaker),
                   object_name(show, s.input), hz_words(s.hz), margin_words(s.margin_db)) +

@@ -4,7 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <ranges>
+#include <span>
 
 #include "core/listening/quiet_stage.h"
 #include "core/report/check_text.h"
@@ -37,7 +37,7 @@ std::string dearest(const Show& show) {
     auto costs = cost_of_louder(show);
     std::ranges::stable_sort(costs, std::ranges::greater{}, &Louder::total_db);
     std::string lines;
-    for (const Louder& louder : costs | std::views::take(kSources))
+    for (const Louder& louder : std::span(costs).first(std::min(kSources, costs.size())))
         if (louder.total_db() > kWorthTelling_db) lines += louder_line(show, louder);
     if (lines.empty()) return {};
     return fmt::format("\n{}\n{}", t("If one gets 3 dB louder: how far each turns up to hear as before"), lines);

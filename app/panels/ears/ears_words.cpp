@@ -5,7 +5,7 @@
 #include <QRegularExpression>
 #include <algorithm>
 #include <cmath>
-#include <ranges>
+#include <span>
 
 #include "app/settings/figures.h"
 #include "core/listening/headroom.h"
@@ -44,7 +44,7 @@ QString what_helps(const Show& show, const Listener& place) {
     const auto gain = [](const WashEffect& effect) { return std::min(effect.turn_change_db, effect.move_change_db); };
     std::ranges::stable_sort(effects, {}, gain);
     QStringList parts;
-    for (const WashEffect& effect : effects | std::views::take(kHelps)) {
+    for (const WashEffect& effect : std::span(effects).first(std::min(kHelps, effects.size()))) {
         QStringList changes;
         if (effect.turn_change_db < -kWorthTelling)
             changes.append((effect.turned_deg > 0.0 ? ears_text("turned 30° to stage left %1")
