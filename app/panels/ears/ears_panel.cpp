@@ -311,28 +311,29 @@ void EarsPanel::solve_everybody() {
 
 void EarsPanel::solve(std::vector<Wish> wishes) {
     tell(tr("Solving…"));
-    worker_.restart(
-        [this, wishes = std::move(wishes), show = workspace_.document.show()](const Job&) -> Worker::Deliver {
-            SolveOptions options;
-            options.margin = margin_as_drawn;
-            options.target_margin_db = show.system.target_margin_db;
-            return [this, solution = solve_sends(show, wishes, options)] {
-                tell(solution_words(workspace_.document.show(), solution));
-                offer(solution.after, tr("Set sends for a wish"));
-            };
-        });
+    worker_.restart([this, wishes = std::move(wishes), show = workspace_.document.show(),
+                     revision = workspace_.document.revision()](const Job&) -> Worker::Deliver {
+        SolveOptions options;
+        options.margin = margin_as_drawn;
+        options.target_margin_db = show.system.target_margin_db;
+        return [this, revision, solution = solve_sends(show, wishes, options)] {
+            tell(solution_words(workspace_.document.show(), solution));
+            offer(solution.after, revision, tr("Set sends for a wish"));
+        };
+    });
 }
 
 void EarsPanel::find_quietest() {
     tell(tr("Looking for the quietest stage…"));
     const double wanted = wish_kind_->currentData().toInt() == int(WishKind::hear_margin) ? wish_value_->value() : 0.0;
-    worker_.restart([this, wanted, show = workspace_.document.show()](const Job&) -> Worker::Deliver {
+    worker_.restart([this, wanted, show = workspace_.document.show(),
+                     revision = workspace_.document.revision()](const Job&) -> Worker::Deliver {
         QuietStageOptions options;
         options.hear_margin_db = wanted;
         options.margin = margin_as_drawn;
-        return [this, quiet = quietest_stage(show, options)] {
+        return [this, revision, quiet = quietest_stage(show, options)] {
             tell(quiet_words(workspace_.document.show(), quiet));
-            offer(quiet.possible ? quiet.after : workspace_.document.show(), tr("Set the quietest stage"));
+            offer(quiet.possible ? quiet.after : workspace_.document.show(), revision, tr("Set the quietest stage"));
         };
     });
 }
@@ -344,11 +345,12 @@ void EarsPanel::tell_spiral() {
     });
 }
 
-void EarsPanel::offer(const Show& after, const QString& step) {
+/// What was found for the show as it was at `revision`.
+void EarsPanel::offer(const Show& after, quint64 revision, const QString& step) {
     const bool differs = !(after == workspace_.document.show());
     found_ = differs ? std::optional<Show>(after) : std::nullopt;
     found_step_ = step;
-    found_revision_ = workspace_.document.revision();
+    found_revision_ = revision;
     apply_->setEnabled(differs);
 }
 

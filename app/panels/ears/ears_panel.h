@@ -58,7 +58,7 @@ class EarsPanel : public QWidget {
     std::string marked_player() const;
     void solve(std::vector<Wish> wishes);
     void tell(const QString& words);
-    void offer(const Show& after, const QString& step);
+    void offer(const Show& after, quint64 revision, const QString& step);
     Wish wish_for(const std::string& performer) const;
 
     Workspace workspace_;

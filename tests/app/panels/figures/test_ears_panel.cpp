@@ -117,6 +117,22 @@ class TestEarsPanel : public QObject {
         QVERIFY2(std::abs(*own - (std::round(now) - 2.0)) < 0.1, qPrintable(QString::number(*own)));
         stage_.document().undo();
     }
+    /// What was found for the show as it was does not take back what was done to the mixes meanwhile.
+    void anEditWhileItSolvesIsNotLost() {
+        open("duo");
+        panel_->players().setCurrentIndex(panel_->players().model()->index(0, 0));
+        panel_->set_wish(WishKind::own_level, 80.0);
+        stage_.find<QPushButton>("solve_one")->click();
+        stage_.document().edit(QStringLiteral("Rename"), [](Show& show) { show.mixes[0].name = "Meanwhile"; });
+        QTRY_VERIFY_WITH_TIMEOUT(!panel_->busy(), 120000);
+        press("apply_sends");
+        QCOMPARE(stage_.show().mixes[0].name, std::string("Meanwhile"));
+        QCOMPARE(stage_.document().undo_stack().undoText(), QStringLiteral("Rename"));
+        press("solve_one");  // once more, and it is good
+        press("apply_sends");
+        QCOMPARE(stage_.show().mixes[0].name, std::string("Meanwhile"));
+        QVERIFY(stage_.document().undo_stack().undoText() != QStringLiteral("Rename"));
+    }
     /// A level that cannot be had is told in dBA: how near it comes, and why no nearer.
     void aWishBeyondReachSaysHowNearItComes() {
         open("duo");
