@@ -71,7 +71,7 @@ void CureService::start() {
 }
 
 void CureService::add(quint64 revision, std::shared_ptr<const Cure> cure) {
-    if (revision != document_.revision() || report_) return;
+    if (revision != revision_ || !fresh() || report_) return;  // of this search, not of one that was given up
     const auto place = std::ranges::upper_bound(cures_, cure->score, std::ranges::greater(),
                                                 [](const auto& other) { return other->score; });
     cures_.insert(place, std::move(cure));

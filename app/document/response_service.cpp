@@ -46,6 +46,7 @@ ResponseService::ResponseService(Document& document, AnalysisService& analysis, 
         all_band_.reset();
         set_open({});
         part_.reset();
+        curves_worker_.cancel();
         follow();
     });
     connect(&spotlight_, &Spotlight::preview_changed, this, &ResponseService::start_preview);

@@ -110,10 +110,11 @@ void HearWindow::choose_source(int index) {
 
 void HearWindow::use_recording(const QString& path) {
     words_->setText(tr("Reading %1...").arg(QFileInfo(path).fileName()));
-    worker_.restart([this, path](const Job&) -> Worker::Deliver {
+    reader_.restart([this, path](const Job&) -> Worker::Deliver {
         auto read = std::make_shared<tl::expected<std::vector<float>, std::string>>(
             read_source(QFileInfo(path).filesystemFilePath()));
         return [this, read, path] {
+            allow_writing();
             const bool good = read->has_value();
             recording_ = good ? std::move(**read) : std::vector<float>{};
             source_->setCurrentIndex(good ? kRecording : kOwn);
@@ -121,6 +122,7 @@ void HearWindow::use_recording(const QString& path) {
                                  : QString::fromStdString(read->error()));
         };
     });
+    allow_writing();
 }
 
 SoundBar::Wish HearWindow::wish() const {
@@ -161,10 +163,14 @@ void HearWindow::write(const QString& path) {
 }
 
 void HearWindow::set_writing(bool writing) {
-    write_->setEnabled(!writing);
+    writing_ = writing;
+    allow_writing();
     progress_->setVisible(writing);
     progress_->setValue(0);
     cancel_->setVisible(writing);
 }
+
+/// One at a time, and not before the recording that is to be played has been read.
+void HearWindow::allow_writing() { write_->setEnabled(!writing_ && !reader_.busy()); }
 
 }  // namespace howlmap::app

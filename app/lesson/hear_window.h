@@ -33,6 +33,7 @@ class HearWindow : public QWidget {
     void choose_source(int index);
     void ask_and_write();
     void set_writing(bool writing);
+    void allow_writing();
 
     Document& document_;
     AnalysisService& analysis_;
@@ -42,7 +43,8 @@ class HearWindow : public QWidget {
     QProgressBar* progress_;
     SoundBar* sound_;
     std::vector<float> recording_;
-    Worker worker_;
+    bool writing_ = false;
+    Worker worker_, reader_;
 };
 
 }  // namespace howlmap::app

@@ -4,6 +4,7 @@
 
 #include "app/document/analysis_service.h"
 #include "app/document/broken_work.h"
+#include "app/document/cure_service.h"
 #include "app/document/document.h"
 #include "app/document/pace.h"
 #include "app/document/response_service.h"
@@ -288,6 +289,37 @@ class TestResponseService : public QObject {
         document.edit(QStringLiteral("Louder"), [](Show& show) { show.mixes.front().sends.front().level_db += 1.0; });
         QTRY_VERIFY(response.curves() != curves && response.band() != band);
     }
+    void curvesOfOneShowAreNeverThoseOfTheNext() {
+        Document document;
+        AnalysisService analysis(document);
+        Spotlight spotlight;
+        ResponseService response(document, analysis, spotlight);
+        document.replace(one_loop(), {}, false);
+        QThread::msleep(300);  // the curves are ready and wait to be handed over
+        document.replace(test::plain_stage(1, 1), {}, false);
+        QTRY_VERIFY(response.curves());
+        QVERIFY(response.curves()->hz.empty());
+    }
+};
+
+class TestCureService : public QObject {
+    Q_OBJECT
+  private Q_SLOTS:
+    /// Of a search that was given up nothing arrives any more, though it was for the same show.
+    void whatWasGivenUpIsNotHandedOver() {
+        Document document;
+        AnalysisService analysis(document);
+        CureService cures(document, analysis);
+        document.replace(one_loop(), {}, false);
+        cures.set_wanted(true);
+        QTRY_VERIFY_WITH_TIMEOUT(!cures.cures().empty() && !cures.report(), 60000);
+        QThread::msleep(1500);  // more are found and wait to be handed over
+        const auto before = cures.cures();
+        cures.look_again();
+        QTest::qWait(200);
+        QCOMPARE(cures.cures(), before);
+        QTRY_VERIFY_WITH_TIMEOUT(cures.report(), 120000);
+    }
 };
 
 class TestPace : public QObject {
@@ -323,6 +355,7 @@ class TestPace : public QObject {
 };
 
 HOWLMAP_TEST(TestDocument)
+HOWLMAP_TEST(TestCureService)
 HOWLMAP_TEST(TestPace)
 HOWLMAP_TEST(TestResponseService)
 HOWLMAP_TEST(TestWorker)

@@ -94,6 +94,13 @@ class TestShowAndLesson : public QObject {
         QVERIFY(written.has_value());
         QCOMPARE(written->samples.size(), std::size_t{48000 * 7 / 2});  // the recording and three seconds
         for (const float x : written->samples) QVERIFY(std::abs(x) <= 0.5f);
+        // Another recording is read while a file is written: both come to their end.
+        const QString second = folder.filePath(QStringLiteral("second.wav"));
+        hear->write(second);
+        hear->use_recording(QString::fromStdString(source));
+        QVERIFY(!part<QPushButton>(hear, "write")->isEnabled());
+        QTRY_VERIFY_WITH_TIMEOUT(part<QPushButton>(hear, "write")->isEnabled(), 30000);
+        QVERIFY(QFile::exists(second));
         hear->write(folder.filePath(QStringLiteral("no/folder/out.wav")));
         QTRY_VERIFY_WITH_TIMEOUT(part<QPushButton>(hear, "write")->isEnabled(), 30000);
         QVERIFY(words->text().contains(QStringLiteral("out.wav")));
