@@ -1,58 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The published schema against what is written and what is refused, judged by valijson (JSON Schema draft-07).
-#define VALIJSON_USE_EXCEPTIONS 1
-#include <valijson/adapters/nlohmann_json_adapter.hpp>
-#include <valijson/schema.hpp>
-#include <valijson/schema_parser.hpp>
-#include <valijson/validator.hpp>
-
 #include "core/file/write.h"
 #include "tests/core/file/samples.h"
 #include "tests/support/random_show.h"
 #include "tests/support/registry.h"
+#include "tests/support/schema_judge.h"
 
 using namespace howlmap;
 using namespace howlmap::test;
 
-namespace {
-class SchemaJudge {
-  public:
-    SchemaJudge() {
-        const auto text =
-            nlohmann::json::parse(text_of_file(HOWLMAP_SOURCE_DIR "/resources/schema/howlmap-show-1.schema.json"));
-        valijson::SchemaParser parser(valijson::SchemaParser::kDraft7);
-        parser.populateSchema(valijson::adapters::NlohmannJsonAdapter(text), schema_);
-    }
-    /// Empty when the document is valid, else the deepest complaint.
-    std::string complaint(nlohmann::json document) {
-        // The validator takes whole numbers for 64 bits with a sign; a seed has none.
-        if (auto seed = nlohmann::json::json_pointer("/tolerance/seed");
-            document.contains(seed) && document[seed].is_number_unsigned())
-            document[seed] = document[seed].get<std::uint64_t>() >> 1;
-        valijson::Validator validator;
-        valijson::ValidationResults results;
-        if (validator.validate(schema_, valijson::adapters::NlohmannJsonAdapter(document), &results)) return {};
-        valijson::ValidationResults::Error error;
-        std::string deepest = "invalid";
-        std::size_t depth = 0;
-        while (results.popError(error)) {
-            if (error.context.size() < depth) continue;
-            depth = error.context.size();
-            deepest.clear();
-            for (const std::string& step : error.context) deepest += step;
-            deepest += ": " + error.description;
-        }
-        return deepest;
-    }
-
-  private:
-    valijson::Schema schema_;
-};
-}  // namespace
-
 class TestSchema : public QObject {
     Q_OBJECT
-    SchemaJudge judge_;
+    SchemaJudge judge_{HOWLMAP_SOURCE_DIR "/resources/schema/howlmap-show-1.schema.json"};
 
   private Q_SLOTS:
     void whatIsWrittenIsValid() {
@@ -124,11 +83,10 @@ class TestSchema : public QObject {
     }
 
     void aBadSchemaThrows() {
-        const auto bad = nlohmann::json::parse(R"({"type": "numbr"})");
-        valijson::Schema schema;
-        valijson::SchemaParser parser(valijson::SchemaParser::kDraft7);
-        QVERIFY_EXCEPTION_THROWN(parser.populateSchema(valijson::adapters::NlohmannJsonAdapter(bad), schema),
-                                 std::exception);
+        QTemporaryDir folder;
+        const auto bad = std::filesystem::path(folder.filePath(QStringLiteral("bad.json")).toStdString());
+        std::ofstream(bad) << R"({"type": "numbr"})";
+        QVERIFY_EXCEPTION_THROWN(SchemaJudge{bad}, std::exception);
     }
 };
 
