@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The window under a moving hand: time from a mouse move to the end of the paint it caused, and how often the map is
-// drawn anew; with the argument `map` the latter alone. Run with QT_QPA_PLATFORM=offscreen; the window system's own
-// delay is left out. Beside it what the thread of the window itself works, which does not depend on who else uses the
-// machine.
+// drawn anew; with the argument `map` the latter alone, with `gaps` what gaps.h says. Run with
+// QT_QPA_PLATFORM=offscreen; the window system's own delay is left out. Beside it what the thread of the window itself
+// works, which does not depend on who else uses the machine.
 #include <QApplication>
 #include <QElapsedTimer>
 #include <QEventLoop>
@@ -21,6 +21,7 @@
 #include "app/window/main_window.h"
 #include "core/file/read.h"
 #include "core/show/find.h"
+#include "tests/bench/window/gaps.h"
 
 using namespace howlmap;
 using namespace howlmap::app;
@@ -198,8 +199,10 @@ int main(int argc, char** argv) {
     MainWindow window;
     window.resize(1600, 1000);
     window.show();
-    if (argc < 2 || QByteArray(argv[1]) != "map") thousand(window);
-    map_under_the_hand(window);
+    const QByteArray what = argc < 2 ? "" : argv[1];
+    if (what.isEmpty()) thousand(window);
+    if (what != "gaps") map_under_the_hand(window);
+    if (what != "map") gaps(window);
     window.document().set_clean();
     return 0;
 }
