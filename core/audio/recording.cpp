@@ -30,6 +30,9 @@ tl::expected<RecordingReader, std::string> RecordingReader::open(const std::file
     std::error_code error;
     if (std::filesystem::is_directory(path, error))
         return tl::unexpected(fmt::format("{}: is a folder, expected a sound file", file->name));
+    // A pipe that nobody writes to would be waited for without end.
+    if (std::filesystem::is_other(path, error))
+        return tl::unexpected(fmt::format("{}: is not a regular file, expected a sound file", file->name));
     file->handle = sf_open(file->name.c_str(), SFM_READ, &file->info);
     if (!file->handle) {
         std::string why = sf_strerror(nullptr);

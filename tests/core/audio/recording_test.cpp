@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <sndfile.h>
+#include <sys/stat.h>
 
 #include <QDir>
 #include <QFile>
@@ -106,6 +107,8 @@ class RecordingTest : public QObject {
         text.close();
         QVERIFY(!RecordingReader::open(in(dir, "text.wav")).has_value());
         QVERIFY(RecordingReader::open(dir.path().toStdString()).error().find("folder") != std::string::npos);
+        QCOMPARE(::mkfifo(in(dir, "pipe.wav").c_str(), 0600), 0);  // nobody ever writes to it
+        QVERIFY(RecordingReader::open(in(dir, "pipe.wav")).error().find("regular file") != std::string::npos);
         write_with(in(dir, "slow.wav"), SF_FORMAT_WAV | SF_FORMAT_PCM_16, 4000, 1, Sound(100, 0.1f));
         QVERIFY(RecordingReader::open(in(dir, "slow.wav"))
                     .error()
@@ -119,6 +122,23 @@ class RecordingTest : public QObject {
         QVERIFY(!read_mono(in(dir, "nan.wav"), 10.0).has_value());
         QVERIFY(write_mono(in(dir, "long.wav"), 8000, Sound(80001, 0.0f)).has_value());
         QVERIFY(read_mono(in(dir, "long.wav"), 10.0).error().find("expected 10 s at most") != std::string::npos);
+    }
+
+    /// A file of floats may hold any size; what is said of it stays a number.
+    void soundsBeyondAllMeasure() {
+        QTemporaryDir dir;
+        for (const float size : {1e-30f, 1e15f, 1e30f, 3e38f}) {
+            Sound sound = howl(48000);
+            for (float& x : sound) x *= size;
+            write_with(in(dir, "huge.wav"), SF_FORMAT_WAV | SF_FORMAT_FLOAT, 48000, 1, sound);
+            const auto found = find_howls(std::move(*RecordingReader::open(in(dir, "huge.wav"))));
+            QVERIFY(found.has_value());
+            for (const Howl& howl : found->howls) {
+                QVERIFY2(std::isfinite(howl.hz) && howl.hz > 0.0, qPrintable(QString::number(size)));
+                QVERIFY(std::isfinite(howl.level_dbfs) && std::isfinite(howl.growth_db_per_s));
+                QVERIFY(std::isfinite(howl.from_s) && std::isfinite(howl.to_s));
+            }
+        }
     }
 
     void writingGoesWrong() {
