@@ -9,6 +9,7 @@
 
 #include "app/command_line/run.h"
 #include "app/settings/language.h"
+#include "app/settings/memory.h"
 #include "app/settings/theme.h"
 #include "app/window/main_window.h"
 
@@ -34,6 +35,7 @@ void name_the_application() {
 }
 
 int run_window(const QStringList& shows, int argc, char** argv) {
+    give_memory_back();
     QApplication application(argc, argv);
     QApplication::setApplicationDisplayName(QStringLiteral("Howlmap"));
     QGuiApplication::setDesktopFileName(QStringLiteral("org.howlmap.Howlmap"));

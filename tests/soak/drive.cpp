@@ -15,6 +15,7 @@
 #include <cstdio>
 #include <random>
 
+#include "app/settings/memory.h"
 #include "app/settings/preferences.h"
 #include "app/window/action_table.h"
 #include "app/window/file_actions.h"
@@ -174,6 +175,7 @@ int edit_until_killed(const QString& file) {
 }  // namespace howlmap::app
 
 int main(int argc, char** argv) {
+    howlmap::app::give_memory_back();
     QApplication application(argc, argv);
     const QStringList words = QCoreApplication::arguments();
     if (words.value(1) == QStringLiteral("edit") && words.size() == 4) {

@@ -18,6 +18,7 @@
 #include "app/canvas/overlay/plan_layers.h"
 #include "app/canvas/plan_scene.h"
 #include "app/canvas/plan_view.h"
+#include "app/settings/memory.h"
 #include "app/window/main_window.h"
 #include "core/file/read.h"
 #include "core/show/find.h"
@@ -193,6 +194,7 @@ void map_under_the_hand(MainWindow& window) {
 }  // namespace
 
 int main(int argc, char** argv) {
+    give_memory_back();
     qputenv("QT_QPA_UPDATE_IDLE_TIME", "0");
     QApplication app(argc, argv);
     QStandardPaths::setTestModeEnabled(true);
