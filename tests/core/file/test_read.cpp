@@ -233,6 +233,10 @@ class TestRead : public QObject {
         QCOMPARE(load_show("/dev/null").error().message(), std::string("is not a regular file"));
         // A regular file to the system, but nothing lies at its beginning.
         QCOMPARE(load_show("/proc/self/mem").error().message(), std::string("cannot be read: Input/output error"));
+        // No more of a file is read than a show may have.
+        QTemporaryFile large;
+        QVERIFY(large.open() && large.resize((64ll << 20) + 1));
+        QCOMPARE(load_show(large.fileName().toStdString()).error().message(), std::string("is larger than 64 MiB"));
     }
 };
 
