@@ -90,12 +90,14 @@ std::optional<CureReport> find_cures(const Show& show, const CureOptions& option
     // With the target reached already, cures for 3 dB more are still worth knowing.
     const double wanted = s->needed_db > 0.0 ? s->needed_db : 3.0;
     const auto now = cures::situation_of(show, s->loudness, s->guard, wanted, options.input, quiet);
-    cures::Proposals proposals = cures::propose(now, options.weights);
     const auto tell = [&](Cure cure) {
         if (found) found(cure);
         report.cures.push_back(std::move(cure));
     };
-    if (auto cure = first_cure(*s, now, proposals, options)) tell(std::move(*cure));
+    if (auto cure = first_cure(*s, now, cures::propose_simple(now, options.weights), options)) tell(std::move(*cure));
+    cures::Proposals proposals = cures::propose(now, options.weights);
+    if (report.cures.empty())
+        if (auto cure = first_cure(*s, now, proposals, options)) tell(std::move(*cure));
     const auto candidates = cures::screened(now, std::move(proposals), options.weights, s->analyst);
     job.report(0.3);
     const std::string first = report.cures.empty() ? std::string() : report.cures.front().id;

@@ -33,10 +33,17 @@ std::vector<Task> tasks_of(const Situation& now) {
         tasks.push_back([&now, kind] { return kind(now); });
     return tasks;
 }
-}  // namespace
 
-Proposals propose(const Situation& now, const TroubleWeights& weights) {
-    const std::vector<Task> tasks = tasks_of(now);
+std::vector<Task> simple_tasks_of(const Situation& now) {
+    std::vector<Task> tasks;
+    for (const std::size_t i : now.inputs)
+        for (const auto kind : {cover_sound_holes, input_high_pass, change_pattern})
+            tasks.push_back([&now, i, kind] { return kind(now, i); });
+    for (const std::size_t m : now.mixes) tasks.push_back([&now, m] { return mix_high_pass(now, m); });
+    return tasks;
+}
+
+Proposals proposed(const Situation& now, const TroubleWeights& weights, const std::vector<Task>& tasks) {
     std::vector<Proposals> found(tasks.size());
     tbb::parallel_for(std::size_t{0}, tasks.size(), [&](std::size_t i) {
         if (now.job.cancelled()) return;
@@ -59,6 +66,14 @@ Proposals propose(const Situation& now, const TroubleWeights& weights) {
     std::stable_sort(all.begin(), all.end(),
                      [&](const Candidate& a, const Candidate& b) { return worth(a) > worth(b); });
     return all;
+}
+
+}  // namespace
+
+Proposals propose(const Situation& now, const TroubleWeights& weights) { return proposed(now, weights, tasks_of(now)); }
+
+Proposals propose_simple(const Situation& now, const TroubleWeights& weights) {
+    return proposed(now, weights, simple_tasks_of(now));
 }
 
 Proposals screened(const Situation& now, Proposals candidates, const TroubleWeights& weights, Analyst& analyst) {
