@@ -17,7 +17,7 @@ namespace howlmap {
 struct RingOutBand {
     double band_hz = 0.0;      ///< nominal third-octave value
     double probability = 0.0;  ///< that it rings first, 0..1
-    double hz = 0.0;           ///< where in the band the loops are strongest
+    double hz = 0.0;           ///< where in the band it rings first, most often
     std::string input, loudspeaker, mix;
 };
 

@@ -29,32 +29,6 @@ Peak peak_where(const LoopResponse& response, Counts counts) {
     return peak;
 }
 
-void name_strongest_pair(const LoopModel& model, const Show& show, RingOutBand& band) {
-    const LoopFactors factors = model.factors(band.hz);
-    double strongest = 0.0;
-    for (const Pair& pair : pairs_of(model)) {
-        const double gain = pair_gain(model, pair, factors);
-        if (gain <= strongest) continue;
-        strongest = gain;
-        const auto at = [](const auto& list, int position) {
-            return static_cast<std::size_t>(list[static_cast<std::size_t>(position)].index);
-        };
-        band.input = show.inputs[at(model.inputs(), pair.input)].id;
-        band.loudspeaker = show.loudspeakers[at(model.speakers(), pair.speaker)].id;
-        band.mix = show.mixes[at(model.buses(), pair.bus)].id;
-    }
-}
-
-void name_maker(RingOutBand& band, const std::vector<Ring>& rings, const LoopModel& model, const Show& show) {
-    for (const Ring& ring : rings) {
-        if (ring.band_hz != band.band_hz) continue;
-        band.hz = ring.hz;
-        band.input = ring.strongest_input, band.loudspeaker = ring.strongest_loudspeaker, band.mix = ring.strongest_mix;
-        return;
-    }
-    if (!model.empty()) name_strongest_pair(model, show, band);
-}
-
 double room_below(const Mix& mix, double hz, CutWith with) {
     if (with == CutWith::notch) return kDeepestCut;
     const auto set = mix.graphic_eq.find(third_octave_of(hz));
@@ -63,21 +37,10 @@ double room_below(const Mix& mix, double hz, CutWith with) {
 
 }  // namespace
 
-std::optional<std::vector<RingOutBand>> ring_out_bands(const Show& show, const std::vector<Ring>& rings,
-                                                       const ToleranceFigures& tolerance, const Job& job) {
-    const auto response = loop_response(show, {}, {}, job);
-    if (!response) return std::nullopt;
-    const LoopModel model(show);
+std::vector<RingOutBand> ring_out_bands(const ToleranceFigures& tolerance) {
     std::vector<RingOutBand> bands;
-    for (const BandProbability& first : tolerance.first_ring) {
-        RingOutBand band{first.band_hz, first.probability, first.band_hz, {}, {}, {}};
-        const int index = third_octave_of(first.band_hz);
-        if (const Peak peak = peak_where(*response, [&](double hz) { return third_octave_of(hz) == index; });
-            peak.hz > 0.0)
-            band.hz = peak.hz;
-        name_maker(band, rings, model, show);
-        bands.push_back(std::move(band));
-    }
+    for (const BandProbability& first : tolerance.first_ring)
+        bands.push_back({first.band_hz, first.probability, first.hz, first.input, first.loudspeaker, first.mix});
     return bands;
 }
 

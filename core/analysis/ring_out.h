@@ -10,10 +10,8 @@
 
 namespace howlmap {
 
-/// Bands by falling probability. Who: the ring of the drawing that lies in the band, or where none does the strongest
-/// pair at the band's strongest frequency. Absent only when the job was cancelled.
-std::optional<std::vector<RingOutBand>> ring_out_bands(const Show& show, const std::vector<Ring>& rings,
-                                                       const ToleranceFigures& tolerance, const Job& job = {});
+/// Bands by falling probability, with what rings there in the draws.
+std::vector<RingOutBand> ring_out_bands(const ToleranceFigures& tolerance);
 
 enum class CutWith { graphic_band, notch };
 inline constexpr double kCutNotchQ = 8.0;  ///< of the notches made here (common practice, no source)

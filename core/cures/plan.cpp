@@ -85,7 +85,10 @@ class Planner {
         tbb::parallel_for(std::size_t{0}, sets_.size(), [&](std::size_t i) {
             if (!now_.job.cancelled()) weigh(sets_[i]);
         });
-        if (options_.weights.offers(CureKind::graphic_bands)) finish_with_bands();
+        if (options_.weights.offers(CureKind::graphic_bands)) {
+            add_bands_alone();
+            finish_with_bands();
+        }
         if (now_.job.cancelled()) return std::nullopt;
         for (std::size_t tried = 0; tried < kMostSetsScreened && !now_.job.cancelled(); ++tried) {
             const auto next = cheapest_open();
@@ -140,6 +143,18 @@ class Planner {
         for (auto set = sets_.begin(); set != sets_.end(); ++set)
             if (promised(*set) >= target_ - kDoubtDb && (best == sets_.end() || set->cost < best->cost)) best = set;
         return best;
+    }
+
+    /// The graphic cuts that were solved for the show as it is reach the target by themselves, where any can.
+    void add_bands_alone() {
+        for (const Candidate& one : candidates_) {
+            if (one.kind != CureKind::graphic_bands || now_.job.cancelled()) continue;
+            Set alone;
+            alone.steps = {&one};
+            weigh(alone);
+            alone.margin_db = screened_db(alone) - offset_;
+            sets_.push_back(std::move(alone));
+        }
     }
 
     /// Sets that come near for little, with the smallest graphic cuts that buy the rest.
@@ -221,7 +236,7 @@ class Planner {
             plan.reason = words(
                 "No sequence that was found reaches {:.1f} dB at equal loudness: without the last step the margin to "
                 "count on is {:.1f} dB. The last {:.1f} dB come out of the level.",
-                target_, target_ - short_db, short_db);
+                target_, target_ - short_db, std::abs(step->loudness_change_db));
             plan.steps.push_back(*step);
             plan.show = step->after;
             plan.after = step->margins_after;

@@ -40,9 +40,17 @@ struct PairFigure {
     double loop_gain_db = 0.0;
 };
 
+/// A third-octave in which a stage may ring first, and what rings there in the draws that do.
 struct BandProbability {
-    double band_hz = 0.0;
+    double band_hz = 0.0;  ///< nominal value
     double probability = 0.0;
+    double hz = 0.0;                      ///< median of the frequencies at which it rings first
+    std::string input, loudspeaker, mix;  ///< the way round that carries most of it
+    struct MixShare {
+        std::string mix;
+        double share = 0.0;  ///< part of the ring that goes through this mix, 0..1; all together 1
+    };
+    std::vector<MixShare> mixes;  ///< largest first
 };
 
 struct ToleranceFigures {

@@ -10,12 +10,6 @@
 
 namespace howlmap {
 namespace {
-/// One way round: heard by input c2, sent by input c through mix m and loudspeaker l.
-struct Way {
-    int hears, speaker, source, bus;
-    double share;
-};
-
 LocusSlope slope_of(const LoopModel& model, const EigenPair& pair, double hz) {
     const double step = 1e-6 * hz;
     const ComplexMatrix change =
@@ -91,6 +85,11 @@ void name_strongest(const LoopModel& model, const std::vector<Way>& ways, Ring& 
 
 double build_up_db_per_s(double lambda, const LocusSlope& slope) {
     return ratio_to_db(lambda) * slope.delay_s / (slope.delay_s * slope.delay_s + slope.growth_s * slope.growth_s);
+}
+
+std::vector<Way> ways_at(const LoopModel& model, const Crossing& crossing) {
+    const LoopFactors factors = model.factors(crossing.hz);
+    return ways_of(model, factors, eigen_pair(model.loop_matrix(factors), crossing.lambda));
 }
 
 std::optional<Ring> ring_at(const LoopModel& model, const Crossing& crossing) {

@@ -14,6 +14,14 @@ struct LocusSlope {
     double growth_s = 0.0;  ///< M = d(ln |lambda|)/dw
 };
 
+/// One way round: heard by input c', sent by input c through mix m and loudspeaker l; by position in the model.
+struct Way {
+    int hears, speaker, source, bus;
+    double share;  ///< of the ring; may be negative
+};
+/// All ways round of the ring at a crossing; their shares sum to 1.
+std::vector<Way> ways_at(const LoopModel& model, const Crossing& crossing);
+
 /// Rate in dB/s at which a ring builds up (positive) or dies, to first order in the distance from the margin:
 /// 20 log10 |lambda| T / (T^2 + M^2).
 double build_up_db_per_s(double lambda, const LocusSlope& slope);

@@ -11,50 +11,28 @@
 #include <map>
 
 #include "core/loop/blocks/block_scan.h"
-#include "core/loop/drawn_show.h"
-#include "core/loop/room_field.h"
+#include "core/loop/drawn_models.h"
+#include "core/loop/first_rings.h"
 #include "core/loop/stability.h"
 #include "core/units/bands.h"
 #include "core/units/level.h"
 
 namespace howlmap {
 namespace {
-/// What all draws of a show share.
-struct Draws {
-    const Show& show;
-    DrawLayout layout;
-    std::optional<RoomField> room;
-
-    explicit Draws(const Show& s) : show(s), layout(s) {
-        if (show.stage.room) room.emplace(show);
-    }
-
-    std::optional<DrawnMargin> margin(std::uint64_t draw) const {
-        const DrawNumbers numbers(show.tolerance.seed, draw);
-        const DrawnShow drawn = draw_show(show, layout, numbers);
-        LoopExtras extras;
-        extras.phases = drawn.phases;
-        extras.floor_z = [&](int input, int loudspeaker) {  // risers as drawn on the plan, not as disturbed
-            return common_riser_height(show.stage, show.inputs[static_cast<std::size_t>(input)].position.xy(),
-                                       show.loudspeakers[static_cast<std::size_t>(loudspeaker)].position.xy());
-        };
-        if (room) extras.most_hz = room->knot_spacing_hz() / 12.0;
-        if (room)
-            extras.room = [&](int input, int loudspeaker, double hz) {
-                return room->value(numbers, layout.room, input, loudspeaker, hz);
-            };
-        const Stability stability = exact_stability_of(LoopModel(drawn.show, extras), false);
-        if (!stability.margin_db) return std::nullopt;
-        return DrawnMargin{*stability.margin_db, *stability.margin_hz};
-    }
-};
-
 std::optional<double> finite(double value) {
     return std::isfinite(value) ? std::optional<double>(value) : std::nullopt;
 }
 }  // namespace
 
-std::optional<DrawnMargin> drawn_margin(const Show& show, std::uint64_t draw) { return Draws(show).margin(draw); }
+std::optional<DrawnMargin> drawn_margin(const Show& show, std::uint64_t draw) {
+    const DrawnModels models(show);
+    std::optional<DrawnMargin> margin;
+    models.with(draw, [&](const LoopModel& model) {
+        const Stability stability = exact_stability_of(model, false);
+        if (stability.margin_db) margin = DrawnMargin{*stability.margin_db, *stability.margin_hz};
+    });
+    return margin;
+}
 
 double quantile(const std::vector<double>& sorted, double q) {
     const double place = q * static_cast<double>(sorted.size() - 1);
@@ -81,8 +59,13 @@ ToleranceFigures figures_of(const std::vector<std::optional<DrawnMargin>>& margi
     figures.margin_p50_db = finite(quantile(sorted, 0.50));
     figures.margin_p95_db = finite(quantile(sorted, 0.95));
     for (const auto& [band, count] : bands)
-        figures.first_ring.push_back(
-            {kNominalThirdOctaves[static_cast<std::size_t>(band)], count / static_cast<double>(margins.size())});
+        figures.first_ring.push_back({kNominalThirdOctaves[static_cast<std::size_t>(band)],
+                                      count / static_cast<double>(margins.size()),
+                                      0.0,
+                                      {},
+                                      {},
+                                      {},
+                                      {}});
     std::stable_sort(figures.first_ring.begin(), figures.first_ring.end(),
                      [](const auto& a, const auto& b) { return a.probability > b.probability; });
     return figures;
@@ -150,7 +133,10 @@ std::optional<ToleranceFigures> tolerance_figures(const Show& show, const Job& j
     DrawRun draws(show, show.tolerance.draws, job);
     draws.run(kLeastLoop);
     if (job.cancelled()) return std::nullopt;
-    return figures_of(draws.margins(), show.tolerance.seed);
+    ToleranceFigures figures = figures_of(draws.margins(), show.tolerance.seed);
+    name_first_rings(show, draws.margins(), figures, job);
+    if (job.cancelled()) return std::nullopt;
+    return figures;
 }
 
 std::vector<std::optional<DrawnMargin>> drawn_margins(const Show& show, int draws, const Job& job) {

@@ -59,7 +59,7 @@ void choose_spacing(Flow::Page& page, const SheetContent& content, const SheetOp
 SheetContent sheet_content(const Show& show, const AnalysisResult& result, const Job& job) {
     SheetContent content{show, result, {}};
     if (!result.tolerance) return content;
-    if (auto bands = ring_out_bands(show, result.rings, *result.tolerance, job)) content.ring_out = std::move(*bands);
+    content.ring_out = ring_out_bands(*result.tolerance);
     return content;
 }
 

@@ -33,7 +33,7 @@ FaderBank::FaderBank(QWidget* parent) : QWidget(parent) {
     setWhatsThis(
         tr("The third-octave bands of the chosen mix. Drag a knob, or choose a band with the left and right keys and "
            "move it with up "
-           "and down. The column behind a knob is the probability that its band rings first."));
+           "and down. The column behind a knob is the probability that its band rings first, and through this mix."));
 }
 
 void FaderBank::set_gains(const std::array<double, kThirdOctaves>& gains_db) {
@@ -83,7 +83,7 @@ QPoint FaderBank::knob(int band) const {
 
 QString FaderBank::words(int band) const {
     const auto index = static_cast<std::size_t>(band);
-    return tr("%1: %2; rings first in %3 of 100 stages")
+    return tr("%1: %2; rings first through this mix in %3 of 100 stages")
         .arg(band_text(nominal(band)), gain_text(gains_[index]))
         .arg(qRound(100.0 * probabilities_[index]));
 }

@@ -174,6 +174,7 @@ void ResponsePanel::refresh_mix() {
     for (int band = 0; band < kThirdOctaves; ++band)
         gains[static_cast<std::size_t>(band)] = band_of(work_.document.show(), mix(), band);
     faders_->set_gains(gains);
+    refresh_probabilities();
     handles_->set_mix(mix());
     if (compare_->isChecked()) compare(true);
 }
@@ -188,7 +189,9 @@ void ResponsePanel::refresh_probabilities() {
     std::array<double, kThirdOctaves> probabilities{};
     if (const auto result = work_.analysis.result(); result && result->tolerance)
         for (const BandProbability& entry : result->tolerance->first_ring)
-            probabilities[static_cast<std::size_t>(third_octave_of(entry.band_hz))] = entry.probability;
+            for (const auto& [id, share] : entry.mixes)
+                if (id == mix())
+                    probabilities[static_cast<std::size_t>(third_octave_of(entry.band_hz))] = entry.probability * share;
     faders_->set_probabilities(probabilities);
 }
 

@@ -62,7 +62,7 @@ RingOutList::RingOutList(const Workspace& workspace, QWidget* parent)
     list_->setWhatsThis(
         tr("Each card is a third-octave band: at the right the probability that it rings first, over all stages that "
            "the "
-           "tolerances allow, and the frequency at which its loops are strongest; below who makes it and in which mix. "
+           "tolerances allow, and the frequency at which it mostly does; below who makes it and in which mix. "
            "Press Enter to take it into the walk."));
     set_up_sentence(*empty_, 8);
     progress_->setTextVisible(false);
@@ -95,16 +95,10 @@ void RingOutList::refresh() {
     const auto result = work_.analysis.result();
     if (!work_.analysis.counted() || !result || !result->tolerance) return say_empty();
     progress_->hide();
-    worker_.restart([this, show = work_.document.show(), result](const Job& job) -> Worker::Deliver {
-        auto bands = ring_out_bands(show, result->rings, *result->tolerance, job);
-        if (!bands) return {};
-        return [this, bands = std::move(*bands), show] {
-            model_->set(bands, show);
-            list_->setCurrentIndex(model_->index(0));
-            say_empty();
-            Q_EMIT updated();
-        };
-    });
+    model_->set(ring_out_bands(*result->tolerance), work_.document.show());
+    list_->setCurrentIndex(model_->index(0));
+    say_empty();
+    Q_EMIT updated();
 }
 
 void RingOutList::say_empty() {

@@ -5,7 +5,6 @@
 #include <QWidget>
 #include <vector>
 
-#include "app/document/worker.h"
 #include "app/panels/workspace.h"
 #include "core/analysis/ring_out.h"
 
@@ -50,7 +49,6 @@ class RingOutList : public QWidget {
     QListView* list_;
     QLabel* empty_;
     QProgressBar* progress_;
-    Worker worker_;
 };
 
 }  // namespace howlmap::app
