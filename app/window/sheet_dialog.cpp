@@ -83,7 +83,6 @@ SheetDialog::SheetDialog(Document& document, AnalysisService& analysis, QWidget*
     column->addWidget(message_);
     column->addWidget(build_buttons());
     connect(&analysis_, &AnalysisService::updated, this, &SheetDialog::take_figures);
-    connect(&counting_, &Worker::idle, this, &SheetDialog::show_state);
     take_figures();
 }
 
@@ -239,17 +238,12 @@ void SheetDialog::fill_copy_menu() {
 }
 
 bool SheetDialog::ready() const {
-    return analysis_.result() && analysis_.fresh() && analysis_.counted() && !counting_.busy();
+    return analysis_.result() && analysis_.fresh() && analysis_.counted();
 }
 
 void SheetDialog::take_figures() {
     content_.show = document_.show();
-    if (const auto result = analysis_.result()) {
-        content_.result = *result;
-        counting_.restart([this, show = document_.show(), result](const Job& job) -> Worker::Deliver {
-            return [this, content = sheet_content(show, *result, job)] { content_ = content; };
-        });
-    }
+    if (const auto result = analysis_.result()) content_ = sheet_content(document_.show(), *result);
     show_state();
 }
 

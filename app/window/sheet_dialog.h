@@ -81,7 +81,7 @@ class SheetDialog : public QDialog {
     QComboBox *map_choice_ = nullptr, *paper_ = nullptr;
     QLabel *older_label_ = nullptr, *message_ = nullptr;
     QList<QPushButton*> writers_;  ///< off until the figures are there
-    Worker worker_, counting_;
+    Worker worker_;
 };
 
 }  // namespace howlmap::app

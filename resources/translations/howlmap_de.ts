@@ -2802,12 +2802,12 @@ gestrichelt: wie es ist</translation>
 <context>
     <name>howlmap::app::FaderBank</name>
     <message>
-        <source>The third-octave bands of the chosen mix. Drag a knob, or choose a band with the left and right keys and move it with up and down. The column behind a knob is the probability that its band rings first.</source>
-        <translation>Die Terzbänder des gewählten Mixes. Einen Knopf ziehen, oder mit links und rechts ein Band wählen und mit auf und ab bewegen. Die Säule hinter einem Knopf ist die Wahrscheinlichkeit, dass sein Band zuerst pfeift.</translation>
+        <source>The third-octave bands of the chosen mix. Drag a knob, or choose a band with the left and right keys and move it with up and down. The column behind a knob is the probability that its band rings first, and through this mix.</source>
+        <translation>Die Terzbänder des gewählten Mixes. Einen Knopf ziehen, oder mit links und rechts ein Band wählen und mit auf und ab bewegen. Die Säule hinter einem Knopf ist die Wahrscheinlichkeit, dass sein Band zuerst pfeift, und zwar durch diesen Mix.</translation>
     </message>
     <message>
-        <source>%1: %2; rings first in %3 of 100 stages</source>
-        <translation>%1: %2; pfeift in %3 von 100 Aufbauten zuerst</translation>
+        <source>%1: %2; rings first through this mix in %3 of 100 stages</source>
+        <translation>%1: %2; pfeift durch diesen Mix in %3 von 100 Aufbauten zuerst</translation>
     </message>
 </context>
 <context>
@@ -5430,10 +5430,6 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <translation>Bänder in der Reihenfolge, in der sie voraussichtlich pfeifen</translation>
     </message>
     <message>
-        <source>Each card is a third-octave band: at the right the probability that it rings first, over all stages that the tolerances allow, and the frequency at which its loops are strongest; below who makes it and in which mix. Press Enter to take it into the walk.</source>
-        <translation>Jede Karte ist ein Terzband: rechts die Wahrscheinlichkeit, dass es zuerst pfeift, über alle Aufbauten, die die Toleranzen zulassen, und die Frequenz, bei der seine Schleifen am stärksten sind; darunter, wer es macht und in welchem Mix. Eingabe nimmt es in den Rundgang.</translation>
-    </message>
-    <message>
         <source>Draws done</source>
         <translation>Gezogen</translation>
     </message>
@@ -5448,6 +5444,10 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     <message>
         <source>The stage is drawn a thousand times as it might really stand; the order follows in a moment.</source>
         <translation>Die Bühne wird tausendmal so gezogen, wie sie wirklich stehen könnte; die Reihenfolge folgt gleich.</translation>
+    </message>
+    <message>
+        <source>Each card is a third-octave band: at the right the probability that it rings first, over all stages that the tolerances allow, and the frequency at which it mostly does; below who makes it and in which mix. Press Enter to take it into the walk.</source>
+        <translation>Jede Karte ist ein Terzband: rechts die Wahrscheinlichkeit, dass es zuerst pfeift, über alle Aufbauten, die die Toleranzen zulassen, und die Frequenz, bei der es das meistens tut; darunter, wer es macht und in welchem Mix. Eingabe nimmt es in den Rundgang.</translation>
     </message>
 </context>
 <context>

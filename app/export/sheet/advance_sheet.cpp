@@ -56,7 +56,7 @@ void choose_spacing(Flow::Page& page, const SheetContent& content, const SheetOp
 
 }  // namespace
 
-SheetContent sheet_content(const Show& show, const AnalysisResult& result, const Job& job) {
+SheetContent sheet_content(const Show& show, const AnalysisResult& result) {
     SheetContent content{show, result, {}};
     if (!result.tolerance) return content;
     content.ring_out = ring_out_bands(*result.tolerance);

@@ -33,9 +33,8 @@ struct SheetContent {
     AnalysisResult result;
     std::vector<RingOutBand> ring_out;  ///< most likely first
 };
-/// With the ring-out list of the result, where there were draws; without it if the job is cancelled. Takes a few frames
-/// on a large stage: not for the interface thread.
-SheetContent sheet_content(const Show& show, const AnalysisResult& result, const Job& job = {});
+/// With the ring-out list of the result, where there were draws.
+SheetContent sheet_content(const Show& show, const AnalysisResult& result);
 
 /// The plan as a block of the first page, in points. Kept apart so that the sheet does not know how a plan is drawn.
 struct PlanBlock {

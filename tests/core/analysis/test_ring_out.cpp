@@ -6,7 +6,9 @@
 #include "core/analysis/analysis.h"
 #include "core/analysis/response.h"
 #include "core/analysis/ring_out.h"
+#include "core/loop/tolerance.h"
 #include "core/units/bands.h"
+#include "tests/support/plain_stage.h"
 #include "tests/support/registry.h"
 
 using namespace howlmap;

@@ -65,7 +65,9 @@ SheetContent content_of(int inputs, int mixes, bool stretch) {
     AnalysisResult& result = content.result;
     result.margin_db = 4.2;
     result.verdict = Verdict::tight;
-    result.tolerance = ToleranceFigures{1000, 1, 2.1, 4.0, 6.0, {{500, 0.4}, {315, 0.3}, {1250, 0.2}, {200, 0.1}}};
+    result.tolerance = ToleranceFigures{1000, 1, 2.1, 4.0, 6.0, {}};
+    for (const auto& [band, probability] : {std::pair{500.0, 0.4}, {315.0, 0.3}, {1250.0, 0.2}, {200.0, 0.1}})
+        result.tolerance->first_ring.push_back({band, probability, band, {}, {}, {}, {}});
     Ring ring;
     ring.hz = 512.0;
     ring.note = "C5";
