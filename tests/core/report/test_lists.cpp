@@ -166,7 +166,9 @@ class TestLists : public QObject {
     void risks_are_three_sentences_with_both_margins() {
         AnalysisResult result;
         result.margin_db = 3.24;
-        result.tolerance = ToleranceFigures{1000, 1, 1.26, 3.0, 5.0, {{500.0, 0.4}, {250.0, 0.2}}};
+        result.tolerance = ToleranceFigures{1000, 1, 1.26, 3.0, 5.0, {}};
+        for (const auto& [band, probability] : {std::pair{500.0, 0.4}, {250.0, 0.2}})
+            result.tolerance->first_ring.push_back({band, probability, band, {}, {}, {}, {}});
         result.verdict = Verdict::tight;
         Ring ring;
         ring.hz = 545.2;
