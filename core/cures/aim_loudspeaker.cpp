@@ -3,6 +3,7 @@
 
 #include "core/cures/candidate.h"
 #include "core/cures/loudspeaker_aim.h"
+#include "core/cures/place.h"
 #include "core/cures/words.h"
 
 namespace howlmap::cures {
@@ -13,8 +14,9 @@ Proposals aim_loudspeaker(const Situation& now, std::size_t index) {
     constexpr double kTurnDeg = 45.0, kDbPerDegree = 0.005;
     const PitchRange range = pitch_range(loudspeaker);
     const auto aim_of = [&](const std::vector<double>& v) {
-        return Aim{wrap_degrees(std::round(loudspeaker.aim.yaw_deg + v[0])), std::round(v[1]),
-                   loudspeaker.aim.roll_deg};
+        const Aim& old = loudspeaker.aim;
+        return Aim{wrap_degrees(to_turn(old.yaw_deg, v[0])),
+                   std::clamp(to_turn(old.pitch_deg, v[1] - old.pitch_deg), range.low, range.high), old.roll_deg};
     };
     const auto edit = [&](const Aim& aim) -> Edit {
         return [index, aim](Show& show) { show.loudspeakers[index].aim = aim; };

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "core/cures/candidate.h"
+#include "core/cures/place.h"
 #include "core/cures/source.h"
 #include "core/cures/words.h"
 
@@ -27,8 +28,8 @@ Proposals aim_microphone(const Situation& now, std::size_t index) {
     if (!microphone || microphone->cupped || microphone->pattern == Pattern(PatternName::omni)) return {};
     const Vec3 source = source_of(now.show, input);
     const auto aim_at = [&](const std::vector<double>& turn) {
-        return Aim{wrap_degrees(std::round(input.aim.yaw_deg + turn[0])),
-                   std::round(std::clamp(input.aim.pitch_deg + turn[1], -90.0, 90.0)), input.aim.roll_deg};
+        return Aim{wrap_degrees(to_turn(input.aim.yaw_deg, turn[0])),
+                   std::clamp(to_turn(input.aim.pitch_deg, turn[1]), -90.0, 90.0), input.aim.roll_deg};
     };
     const auto value = [&](const std::vector<double>& turn) {
         Input turned = input;

@@ -41,7 +41,7 @@ Proposals move_loudspeaker(const Situation& now, std::size_t index) {
             starts.push_back({metres * std::sin(i * kPi / 4.0), metres * std::cos(i * kPi / 4.0)});
     const Loudspeaker best =
         moved_by(search_largest({-kReachM, -kReachM}, {kReachM, kReachM}, starts, 24, now.job, value));
-    if (length(best.position - loudspeaker.position) < 0.05 ||
+    if (length(best.position - loudspeaker.position) < kLeastMoveM ||
         !loudspeaker_fits(now.show, loudspeaker, best.position.xy()))
         return {};
     Candidate cure;

@@ -13,6 +13,7 @@ namespace {
 constexpr double kStepM = 1.0;                         // how far a player may be asked to step
 constexpr double kAroundDeg = 60.0, kAboveDeg = 40.0;  // how far a microphone may go around its source
 constexpr double kMicrophoneDbPerMetre = 0.3;
+constexpr double kCloseM = 0.5;
 
 Edit step_edit(std::string performer, Vec2 step) {
     return [=](Show& show) {
@@ -38,7 +39,7 @@ Proposals step(const Situation& now, const Input& input) {
         for (double metres : {0.4, 0.9})
             starts.push_back({metres * std::sin(i * kPi / 4.0), metres * std::cos(i * kPi / 4.0)});
     const Vec2 best = step_of(search_largest({-kStepM, -kStepM}, {kStepM, kStepM}, starts, 24, now.job, value));
-    if (length(best) == 0.0) return {};
+    if (length(best) < kLeastMoveM) return {};
     Candidate cure;
     cure.kind = CureKind::move_microphone;
     cure.key = input.id;
@@ -56,11 +57,12 @@ Proposals step(const Situation& now, const Input& input) {
 Input around(const Input& input, Vec3 source, double turn_deg, double rise_deg) {
     Input moved = input;
     const double metres = length(source - input.position);
-    moved.aim.yaw_deg = wrap_degrees(std::round(input.aim.yaw_deg + turn_deg));
-    moved.aim.pitch_deg = std::round(std::clamp(input.aim.pitch_deg + rise_deg, -80.0, 80.0));
+    moved.aim.yaw_deg = wrap_degrees(to_turn(input.aim.yaw_deg, turn_deg));
+    moved.aim.pitch_deg = std::clamp(to_turn(input.aim.pitch_deg, rise_deg), -80.0, 80.0);
     moved.position = source - frame_of({moved.aim.yaw_deg, moved.aim.pitch_deg, 0.0}).forward * metres;
-    const auto centimetre = [](double m) { return std::round(m * 100.0) / 100.0; };
-    moved.position = {centimetre(moved.position.x), centimetre(moved.position.y), centimetre(moved.position.z)};
+    // Close to its source a hand's breadth changes what it hears: there a centimetre counts.
+    const auto placed = [&](double m) { return metres < kCloseM ? std::round(m * 100.0) / 100.0 : to_grid(m); };
+    moved.position = {placed(moved.position.x), placed(moved.position.y), placed(moved.position.z)};
     return moved;
 }
 
@@ -85,7 +87,7 @@ Proposals orbit(const Situation& now, std::size_t index) {
     for (double rise : {-30.0, 30.0}) starts.push_back({0.0, rise});
     const auto best = search_largest({-kAroundDeg, -kAboveDeg}, {kAroundDeg, kAboveDeg}, starts, 24, now.job, value);
     const Input moved = around(input, source, best[0], best[1]);
-    if (length(moved.position - input.position) < 0.02) return {};
+    if (length(moved.position - input.position) < kLeastMoveM) return {};
     Candidate cure;
     cure.kind = CureKind::move_microphone;
     cure.key = input.id;

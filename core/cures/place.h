@@ -10,6 +10,12 @@ namespace howlmap::cures {
 /// A place as it is said on a stage: nobody puts a wedge or a stand more finely than 5 cm.
 inline double to_grid(double metres) { return std::round(metres * 20.0) / 20.0; }
 
+/// What is nearer than this to where it was is not worth a way: a stage that is set up by hand misses by half as much.
+inline constexpr double kLeastMoveM = 0.1;
+
+/// A direction as it is said on a stage: turned by steps of 5 degrees, as finely as an eye judges them.
+inline double to_turn(double from_deg, double by_deg) { return from_deg + 5.0 * std::round(by_deg / 5.0); }
+
 /// Whether a loudspeaker may stand at a point: inside the outline, 0.5 m from other loudspeakers and backline, 0.7 m
 /// from players (room for feet and bows), 0.25 m from microphone stands, on the same height as now (common practice, no
 /// source).

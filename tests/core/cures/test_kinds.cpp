@@ -150,6 +150,8 @@ class Kinds : public QObject {
         const double gain = s.now.guessed_gain(found[0].edit);
         QVERIFY(gain > 0.5);
         const Show after = s.now.after(found[0].edit);
+        const Aim& turned = after.loudspeakers[0].aim;  // no finer than an eye can set it
+        QVERIFY(std::abs(std::remainder(turned.yaw_deg - 180.0, 5.0)) < 1e-9);
         QVERIFY(std::abs(worst_phase(after) - worst_phase(show) - gain) < 0.1);
         QVERIFY(std::abs(*performer_figures(after)[0].own_dba - *performer_figures(show)[0].own_dba) < 0.1);
         for (int yaw = 100; yaw <= 260; yaw += 10)
