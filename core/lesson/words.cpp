@@ -51,14 +51,25 @@ std::string moved(const Bench& before, const LessonFigures& was, const Bench& af
     return said("{}: other frequencies fit, and {}.", head, level);
 }
 
+/// " 1.07 waves in the air - 0.07 on the rest of the way = 1.00.": why what does not fit in the air may yet be in step.
+std::string rest_of_the_way(const LessonFigures& is) {
+    const auto hundredths = [](double waves) { return std::round(100.0 * waves) / 100.0; };
+    const double misses = -std::arg(is.sum) / (2.0 * kPi), air = hundredths(is.whole_waves);
+    const double round = hundredths(is.whole_waves + std::remainder(misses - is.whole_waves, 1.0)), rest = round - air;
+    if (std::abs(rest) < 0.005) return {};
+    return " " + said("{:.2f} waves in the air {} {:.2f} on the rest of the way (filters, floor, polarity) = {:.2f}.",
+                      air, rest > 0.0 ? "+" : "-", std::abs(rest), round);
+}
+
 std::string looked_at(const Bench& bench, const LessonFigures& is) {
     const std::string head = said("{} is a wave of {}; from loudspeaker to microphone it fits {:.2f} times.",
                                   hz_and_note(is.hz), metres(bench, is.speed / is.hz), is.whole_waves);
     if (!is.loop_gain_db) return head;
+    const std::string rest = rest_of_the_way(is);
     const char* step = is.misfit < 0.05  ? "It comes back in step: it feeds itself."
                        : is.misfit > 0.4 ? "It comes back against itself: it can not ring here."
                                          : "It comes back out of step.";
-    return head + " " + translate("lesson", step);
+    return head + rest + " " + translate("lesson", step);
 }
 
 std::string switched(Knob knob, bool on) {

@@ -6385,6 +6385,10 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <source>{} is a wave of {}; from loudspeaker to microphone it fits {:.2f} times.</source>
         <translation>{} ist eine Welle von {}; vom Lautsprecher zum Mikrofon passt sie {:.2f}-mal.</translation>
     </message>
+    <message>
+        <source>{:.2f} waves in the air {} {:.2f} on the rest of the way (filters, floor, polarity) = {:.2f}.</source>
+        <translation>{:.2f} Wellen in der Luft {} {:.2f} auf dem Rest des Wegs (Filter, Boden, Polarität) = {:.2f}.</translation>
+    </message>
 </context>
 <context>
     <name>listening</name>
@@ -7552,12 +7556,28 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <translation>Wie eingestellt schaukelt es sich auf: %1.</translation>
     </message>
     <message>
-        <source>Filters, delays and the body make up the rest of the way round: %1 turns.</source>
-        <translation>Filter, Verzögerungen und der Korpus machen den Rest des Umlaufs aus: %1 Umdrehungen.</translation>
-    </message>
-    <message>
         <source>In 95 of 100 stages it has %1 left or more.</source>
         <translation>In 95 von 100 Aufbauten sind %1 oder mehr übrig.</translation>
+    </message>
+    <message>
+        <source>Filters, delays and the body change nothing of that.</source>
+        <translation>Filter, Verzögerungen und der Korpus ändern daran nichts.</translation>
+    </message>
+    <message>
+        <source>Filters, delays and the body add %1.</source>
+        <translation>Filter, Verzögerungen und der Korpus fügen %1 hinzu.</translation>
+    </message>
+    <message>
+        <source>Filters, delays and the body take away %1.</source>
+        <translation>Filter, Verzögerungen und der Korpus nehmen %1 davon weg.</translation>
+    </message>
+    <message>
+        <source>Together that is whole: it comes back in step.</source>
+        <translation>Zusammen ist das eine ganze Zahl: Es kommt im Takt zurück.</translation>
+    </message>
+    <message>
+        <source>What is missing to a whole number comes from other paths and loops, which ring along.</source>
+        <translation>Was zu einer ganzen Zahl fehlt, bringen andere Wege und Schleifen, die mitpfeifen.</translation>
     </message>
 </context>
 <context>

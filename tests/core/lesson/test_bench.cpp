@@ -159,6 +159,13 @@ class TestBench : public QObject {
             QVERIFY(text.size() > 20 && text.find('{') == std::string::npos);
         }
         QVERIFY(where_it_stands(before, figures_of(before)).find("First ring") != std::string::npos);
+        // In step though the air alone does not fit: what is missing is told, and the sum is whole.
+        Bench in_step = before;
+        turn(in_step, Knob::polarity, 1.0), turn(in_step, Knob::hz, figures_of(in_step).ring_hz.value());
+        const std::string sum = where_it_stands(in_step, figures_of(in_step));
+        QVERIFY2(sum.find("0.50 on the rest of the way (filters, floor, polarity) = ") != std::string::npos &&
+                     sum.find(".00. It comes back in step") != std::string::npos,
+                 sum.c_str());
     }
 };
 

@@ -63,7 +63,7 @@ class TestLoopsPanel : public QObject {
         const QString why = stage_.find<QLabel>("ring_why")->text();
         QVERIFY2(why.contains(qstr(report::ring_words(stage_.show(), ring)).toHtmlEscaped()), qPrintable(why));
         QVERIFY2(why.contains(qstr(report::build_up_words(ring.build_up_db_per_s))), qPrintable(why));
-        QVERIFY2(why.contains(QString::number(ring.turns, 'f', 1)), qPrintable(why));
+        QVERIFY2(why.contains(QString::number(std::abs(ring.turns), 'f', 1)), qPrintable(why));
         QVERIFY2(why.contains(QStringLiteral("%1 %").arg(qRound(100.0 * ring.shares.front().share))), qPrintable(why));
         // Words round to a tenth what the straight line between the two, and the speed of sound, make of it.
         const auto* input = find_by_id(stage_.show().inputs, ring.strongest_input);
