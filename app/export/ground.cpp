@@ -211,11 +211,6 @@ QString house_words(const Show& show) {
         .arg(places.join(QStringLiteral(", ")));
 }
 
-void paint_house_words(QPainter& painter, const Show& show, const PlanStyle& style) {
-    const StageWord audience = stage_words(show, style).front();
-    draw_text(painter, audience.at + QPointF(0.0, 16.0 * style.px), house_words(show), style, kWordPx, style.ink.soft);
-}
-
 std::vector<QRectF> stage_word_boxes(const Show& show, const PlanStyle& style) {
     std::vector<QRectF> boxes;
     for (const StageWord& word : stage_words(show, style)) boxes.push_back(box_of(word, style));

@@ -34,8 +34,8 @@ struct PlaneMark {
 std::vector<PlaneMark> plane_marks(const Show& show, const PlanStyle& style);
 /// "AUDIENCE" below, "STAGE LEFT" and "STAGE RIGHT" beside, "UPSTAGE" above.
 void paint_stage_words(QPainter& painter, const Show& show, const PlanStyle& style);
-/// The places in the house that the page does not reach, as words under "AUDIENCE"; nothing without such places.
-void paint_house_words(QPainter& painter, const Show& show, const PlanStyle& style);
+/// The places in the house that the page does not reach, as words; empty without such places.
+QString house_words(const Show& show);
 /// Where those words stand, page coordinates.
 std::vector<QRectF> stage_word_boxes(const Show& show, const PlanStyle& style);
 

@@ -16,7 +16,7 @@
 namespace howlmap::app {
 namespace {
 constexpr double kTitlePx = 18.0, kTextPx = 11.0;
-constexpr double kTitleHeight = 46.0, kFootHeight = 36.0, kFootWithLegend = 62.0;
+constexpr double kTitleHeight = 46.0, kFootHeight = 36.0, kFootWithLegend = 62.0, kFootLine = 15.0;
 constexpr double kWordsPx = 44.0;  ///< room for the words around the stage and names beside objects
 constexpr double kPixelsPerMetre = 96.0 / 0.0254;
 constexpr std::array kScales = {5.,   10.,  15.,  20.,  25.,  30.,  40.,  50.,   60.,   75.,   100.,  125.,
@@ -113,7 +113,6 @@ void PlanPainter::paint_plan(QPainter& painter, const QRectF& room, double pixel
     if (drawing_.map) paint_map(painter, *drawing_.map, style, drawing_.map_opacity);
     paint_stage_edge(painter, show_, style);
     paint_stage_words(painter, show_, style);
-    if (!extent_.contains(extent_with_house(show_))) paint_house_words(painter, show_, style);
     const auto paint_kind = [&](bool risers) {
         for (const ObjectLook& look : looks_)
             if ((look.kind == ObjectKind::riser) == risers) paint_object(painter, look, style, style.ink.ink);
@@ -153,6 +152,10 @@ void PlanPainter::paint_foot(QPainter& painter, const QRectF& page, double scale
     if (drawing_.grid)
         words += QCoreApplication::translate("Plan", ", grid %1").arg(unit_length_text(grid_step(plan), style.units));
     draw_text(painter, {after_bar, bottom - 6.0}, words, style, kTextPx, style.ink.ink, Anchor::left);
+    // Clear of whatever stands in front of the stage.
+    if (!extent_.contains(extent_with_house(show_)))
+        draw_text(painter, {after_bar, bottom - 6.0 - kFootLine}, house_words(show_), style, kTextPx, style.ink.soft,
+                  Anchor::left);
     if (!drawing_.map) return;
     paint_legend(painter, {page.right() - kLegendSize.width() - 2.0, page.bottom() - kLegendSize.height() - 2.0},
                  *drawing_.map, style, drawing_.map_opacity);
