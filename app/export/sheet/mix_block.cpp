@@ -54,7 +54,8 @@ QString bands_to_expect(const BandRisk& risk) {
         const auto found = std::find(risk.rank.begin(), risk.rank.end(), rank);
         if (found == risk.rank.end()) continue;
         const double hz = kNominalThirdOctaves[static_cast<std::size_t>(found - risk.rank.begin())];
-        bands.append(QStringLiteral("%1 (%2)").arg(qstr(report::band_words(hz))).arg(rank));
+        const QString band = QStringLiteral("%1 (%2)").arg(qstr(report::band_words(hz))).arg(rank);
+        bands.append(QString(band).replace(u' ', QChar::Nbsp));  // a figure stays beside its unit
     }
     return bands.join(QStringLiteral(", "));
 }

@@ -115,7 +115,7 @@ QString run(const QString& program, const QStringList& arguments) {
 }
 
 QString without_breaks(QString text) {
-    return text.replace(QRegularExpression(QStringLiteral("\\s+")), QStringLiteral(" "));
+    return text.replace(QChar::Nbsp, u' ').replace(QRegularExpression(QStringLiteral("\\s+")), QStringLiteral(" "));
 }
 
 }  // namespace
