@@ -72,6 +72,16 @@ void paint_stage_floor(QPainter& painter, const Show& show, const PlanStyle& sty
     painter.fillPath(outline_path(show.stage.outline), style.ink.stage);
 }
 
+namespace {
+/// Of the name, which reads along its line from the point where it begins.
+QRectF box_of(const PlaneMark& plane, const PlanStyle& style) {
+    const QSizeF size = text_size_px(plane.name, style.font, kWordPx) * style.px;
+    const QPointF at = plane.name_at;
+    if (plane.turn_deg == 0.0) return {at - QPointF(0.0, size.height() / 2), size};
+    return {at - QPointF(size.height() / 2, size.width()), size.transposed()};
+}
+}  // namespace
+
 void paint_stage_edge(QPainter& painter, const Show& show, const PlanStyle& style) {
     painter.save();
     painter.setBrush(Qt::NoBrush);
@@ -81,7 +91,9 @@ void paint_stage_edge(QPainter& painter, const Show& show, const PlanStyle& styl
     for (const PlaneMark& plane : plane_marks(show, style)) {
         painter.setPen(style.pen(style.ink.soft, kThinPx, Qt::DashDotLine));
         painter.drawLine(plane.line);
-        draw_text(painter, plane.name_at, plane.name, style, kWordPx, style.ink.soft, Anchor::left, plane.turn_deg);
+        // A name that is cut away altogether would still be found in the text of a page.
+        if (!painter.hasClipping() || painter.clipBoundingRect().intersects(box_of(plane, style)))
+            draw_text(painter, plane.name_at, plane.name, style, kWordPx, style.ink.soft, Anchor::left, plane.turn_deg);
     }
     painter.restore();
 }
@@ -137,14 +149,6 @@ QRectF box_of(const StageWord& word, const PlanStyle& style) {
     QSizeF size = text_size_px(word.text, style.font, kWordPx) * style.px;
     if (word.turn_deg != 0.0) size.transpose();
     return {word.at - QPointF(size.width() / 2, size.height() / 2), size};
-}
-
-/// Of the name, which reads along its line from the point where it begins.
-QRectF box_of(const PlaneMark& plane, const PlanStyle& style) {
-    const QSizeF size = text_size_px(plane.name, style.font, kWordPx) * style.px;
-    const QPointF at = plane.name_at;
-    if (plane.turn_deg == 0.0) return {at - QPointF(0.0, size.height() / 2), size};
-    return {at - QPointF(size.height() / 2, size.width()), size.transposed()};
 }
 
 /// Moves the name to where nothing else stands: along its line, and where that is full, further out by a line of text.

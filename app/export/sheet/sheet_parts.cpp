@@ -35,11 +35,13 @@ void draw_head(Flow& flow, const Show& show) {
     if (!show.notes.empty() && notes_on_top(flow, show)) flow.paragraph(qstr(show.notes));
 }
 
-void draw_plan(Flow& flow, const PlanBlock& plan) {
+/// `below`: height of what should stay on the page of the plan, if that leaves the plan large enough.
+void draw_plan(Flow& flow, const PlanBlock& plan, double below) {
     flow.need(kLeastPlanHeight);
     const double words =
         plan.caption.isEmpty() ? 0.0 : flow.text_height(plan.caption, Type::small, flow.width()) + 3.0 + kAboveCaption;
-    const double room = flow.room_left() - words - 1.0;
+    const double all = flow.room_left() - words - 1.0;
+    const double room = all - below >= kLeastPlanHeight ? all - below : all;
     plan.draw(flow.painter(), flow.take(std::min(room, plan.height({flow.width(), room}))));
     if (words == 0.0) return;
     flow.skip(kAboveCaption);
@@ -144,10 +146,11 @@ void draw_parts(Flow& flow, const SheetContent& content, const SheetOptions& opt
     const Show& show = content.show;
     draw_head(flow, show);
     if (options.risks) draw_risks(flow, content);
-    if (options.plan) draw_plan(flow, plan);
+    const report::Table inputs = report::input_list(show);
+    const bool together = options.inputs && !options.since;
+    if (options.plan) draw_plan(flow, plan, together ? list_height(flow, inputs) : 0.0);
     if (options.since) draw_changes(flow, show, options);
     if (options.inputs) {
-        const report::Table inputs = report::input_list(show);
         draw_list(flow, qstr(inputs.title), inputs);
         draw_notes(flow, show);
     }

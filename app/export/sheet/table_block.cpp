@@ -118,6 +118,10 @@ void draw_table(Flow& flow, const report::Table& table) {
     draw_rows(flow, table, set);
 }
 
+double list_height(const Flow& flow, const report::Table& table) {
+    return kHeading + height_of(flow, table, {column_widths(table, flow.width()), kTightRise});
+}
+
 void draw_list(Flow& flow, const QString& heading, const report::Table& table) {
     if (table.rows.empty()) return;
     Setting set{column_widths(table, flow.width()), flow.spacing().row_rise};

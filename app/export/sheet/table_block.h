@@ -14,6 +14,9 @@ void draw_table(Flow& flow, const report::Table& table);
 /// likes to patch from two sheets at once.
 void draw_list(Flow& flow, const QString& heading, const report::Table& table);
 
+/// How high that is at least, heading included, on one page.
+double list_height(const Flow& flow, const report::Table& table);
+
 /// Column widths for a total width: natural ones where they fit, else shrunk, never below the longest word unless there
 /// is no other way.
 QList<double> column_widths(const report::Table& table, double total);
