@@ -332,8 +332,9 @@ class TestSoundcheck : public QObject {
     void the_inspector_of_a_pickup_leads_to_the_taps() {
         InspectorPanel inspector(desk_->document, desk_->selection);
         desk_->selection.set({QStringLiteral("vox")});
-        QVERIFY(!inspector.findChild<QPushButton*>(QStringLiteral("modes_from_taps")));
+        QVERIFY(!find<QPushButton>(inspector, "modes_from_taps")->isVisibleTo(&inspector));
         desk_->selection.set({QStringLiteral("fid")});
+        QVERIFY(find<QPushButton>(inspector, "modes_from_taps")->isVisibleTo(&inspector));
         find<QPushButton>(inspector, "modes_from_taps")->click();
         auto* dialog = find<QDialog>(inspector, "tap_dialog");
         QCOMPARE(dialog->findChild<TapPage*>()->input(), QStringLiteral("fid"));
