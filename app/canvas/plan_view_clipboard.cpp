@@ -4,12 +4,15 @@
 #include <QDropEvent>
 #include <QGuiApplication>
 #include <QMimeData>
+#include <algorithm>
+#include <cmath>
 
 #include "app/canvas/plan_clipboard.h"
 #include "app/canvas/plan_scene.h"
 #include "app/canvas/plan_view.h"
 #include "app/canvas/preset_part.h"
 #include "app/canvas/step_names.h"
+#include "core/geometry/polygon.h"
 #include "core/show/first_guess.h"
 
 namespace howlmap::app {
@@ -23,6 +26,27 @@ QStringList to_list(const Ids& ids) {
 }
 
 double to_centimetre(double v) { return std::round(v * 100.0) / 100.0 + 0.0; }
+
+/// The place nearest to a wanted one, on the stage if that is, where nothing stands: what is put there is seen.
+Vec2 free_place(const Show& show, Vec2 wanted) {
+    constexpr double kApartM = 0.7;
+    constexpr int kRings = 8;
+    const std::vector<Placed> objects = placed_objects(show);
+    const bool on_stage = covers(show.stage.outline, wanted);
+    const auto free = [&](Vec2 at) {
+        return covers(show.stage.outline, at) == on_stage && std::ranges::all_of(objects, [&](const Placed& object) {
+                   return object.kind == ObjectKind::riser || length(object.position - at) >= kApartM;
+               });
+    };
+    if (free(wanted)) return wanted;
+    for (int ring = 1; ring <= kRings; ++ring)
+        for (int part = 0; part < 8 * ring; ++part) {
+            const double angle = 2.0 * kPi * part / (8.0 * ring);
+            const Vec2 at = wanted + Vec2{std::cos(angle), std::sin(angle)} * (kApartM * ring);
+            if (free(at)) return at;
+        }
+    return wanted;
+}
 }  // namespace
 
 void PlanView::copy() {
@@ -90,7 +114,8 @@ bool PlanView::place(const QByteArray& preset_json, std::optional<Vec2> at) {
         Q_EMIT message(part.error());
         return false;
     }
-    add_part(*part, tr("Place"), at.value_or(plan_point(viewport()->rect().center())));
+    const Vec2 middle = plan_point(viewport()->rect().center());
+    add_part(*part, tr("Place"), at.value_or(free_place(document_.show(), middle)));
     setFocus();
     return true;
 }

@@ -29,6 +29,7 @@
 #include "app/window/recent_files.h"
 #include "app/window/recovery_dialog.h"
 #include "app/window/reporter.h"
+#include "app/window/sentence_label.h"
 #include "app/window/sheet_dialog.h"
 #include "app/window/status_figures.h"
 #include "app/window/undo_keys.h"
@@ -108,7 +109,7 @@ void MainWindow::build_centre() {
 }
 
 void MainWindow::build_status_bar() {
-    message_ = new QLabel;
+    message_ = new SentenceLabel;
     message_->setObjectName(QStringLiteral("message"));
     message_->setAccessibleName(tr("Last message"));
     message_->setTextFormat(Qt::PlainText);
@@ -143,6 +144,7 @@ void MainWindow::connect_edit_actions() {
     const auto follow = [this](const char* id, auto changed, const QString& alone, const QString& named,
                                const QString& sentence) {
         QAction* action = actions_->at(id);
+        action->setIconText(action->iconText());  // a button of the tool bar keeps its width; the tip names the step
         connect(&document_.undo_stack(), changed, action, [=](const QString& step) {
             action->setText(step.isEmpty() ? alone : named.arg(step));
             explain(action, sentence);
@@ -153,9 +155,9 @@ void MainWindow::connect_edit_actions() {
     follow("edit.redo", &QUndoStack::redoTextChanged, tr("&Redo"), tr("&Redo %1"),
            actions_->at("edit.redo")->statusTip());
     connect(&document_.undo_stack(), &QUndoStack::canUndoChanged,
-            actions_->on("edit.undo", [this] { document_.undo(); }), &QAction::setEnabled);
+            actions_->on("edit.undo", [this] { document_.undo(), say({}); }), &QAction::setEnabled);
     connect(&document_.undo_stack(), &QUndoStack::canRedoChanged,
-            actions_->on("edit.redo", [this] { document_.redo(); }), &QAction::setEnabled);
+            actions_->on("edit.redo", [this] { document_.redo(), say({}); }), &QAction::setEnabled);
     actions_->at("edit.undo")->setEnabled(false);
     actions_->at("edit.redo")->setEnabled(false);
     actions_->on("edit.preferences", [this] { PreferencesDialog(this).exec(); });

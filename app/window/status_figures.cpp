@@ -71,7 +71,7 @@ void StatusFigures::refresh_margins() {
 void StatusFigures::refresh_ring() {
     const auto result = analysis_.result();
     if (!result) return ring_->clear();
-    if (result->rings.empty()) return ring_->setText(tr("Nothing rings: no loudspeaker plays what it feeds."));
+    if (result->rings.empty()) return ring_->setText(tr("No loop: no loudspeaker plays a microphone or pickup that hears it."));
     const Ring& ring = result->rings.front();
     ring_->setText(tr("%1  %2  %3 → %4")
                        .arg(hz_text(ring.hz), QString::fromStdString(ring.note),

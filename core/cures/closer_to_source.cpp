@@ -42,7 +42,7 @@ Proposals closer_to_source(const Situation& now, std::size_t index) {
         words("Bring the microphone of {} from {} to {} from its source, then take its preamplifier down by {:.1f} dB.",
               name(input), length_words(metres, now.units()), length_words(left, now.units()), louder);
     cure.buys = words("The source gets {:.1f} dB louder at the microphone, the loudspeakers do not.", louder);
-    cure.caution = words("Directional microphones sound fuller close up; a low cut may be wanted.");
+    cure.caution = words("Directional microphones sound fuller close up; a high-pass may be wanted.");
     cure.movement_m = metres - left;
     return {cure};
 }

@@ -45,7 +45,7 @@ Candidate cure_for(const std::string& id, const HighPass& filter, const std::str
     cure.objects = {id};
     cure.slot = "high_pass:" + id;
     cure.instruction =
-        words("Set the low cut of {} to {}, {} dB an octave.", where, hz_words(filter.hz), 6 * filter.order);
+        words("Set the high-pass of {} to {}, {} dB an octave.", where, hz_words(filter.hz), 6 * filter.order);
     cure.buys = words(
         "Little of this sound lies below, but much can ring there. Listen whether its lowest notes keep their weight.");
     return cure;

@@ -13,28 +13,28 @@ namespace howlmap::cures {
 namespace {
 constexpr double kMostLostDb = 2.0;  // an input that is gone is one trouble, however far it fell
 constexpr double kEndlessDb = 60.0;  // what a cure counts that leaves no loop at all
-constexpr std::size_t kNamedSends = 4;
 
 std::optional<double> gain(const std::optional<double>& before, const std::optional<double>& after) {
     if (!before || !after) return std::nullopt;
     return *after - *before;
 }
 
-/// " Then set voice in mix 1 to 101.2 dB (+1.2)."
+/// " Then set voice in mix 1 to 101.2 dB (+1.2), guitar to 95.0 dB (-0.3), so that it stays as loud."
 std::string sends_words(const Show& from, const Show& after) {
     const auto changes = send_changes(from, after);
     if (changes.empty()) return {};
     std::string list;
-    const std::size_t named = changes.size() <= kNamedSends ? changes.size() : kNamedSends - 1;
-    for (std::size_t i = 0; i < named; ++i) {
+    for (std::size_t i = 0; i < changes.size(); ++i) {
         const SendChange& change = changes[i];
-        list += (i ? ", " : "") +
-                words("{} in mix {} to {:.1f} dB ({:+.1f})", name(*find_by_id(from.inputs, change.input)),
-                      find_by_id(from.mixes, change.mix)->number, change.to_db, change.to_db - change.from_db);
+        const std::string& input = name(*find_by_id(from.inputs, change.input));
+        const double by_db = change.to_db - change.from_db;
+        list += i ? ", " : "";
+        list += i && change.mix == changes[i - 1].mix
+                    ? words("{} to {:.1f} dB ({:+.1f})", input, change.to_db, by_db)
+                    : words("{} in mix {} to {:.1f} dB ({:+.1f})", input, find_by_id(from.mixes, change.mix)->number,
+                            change.to_db, by_db);
     }
-    if (changes.size() == named) return " " + words("Then set {}, so that it stays as loud.", list);
-    return " " +
-           words("Then set {} and {} more sends as listed, so that it stays as loud.", list, changes.size() - named);
+    return " " + words("Then set {}, so that it stays as loud.", list);
 }
 }  // namespace
 

@@ -1660,10 +1660,6 @@ Mehr sagt „howlmap %2 --help“.</translation>
         <translation>Kerbfilter</translation>
     </message>
     <message>
-        <source>High-pass</source>
-        <translation>Hochpass</translation>
-    </message>
-    <message>
         <source>Turn polarity</source>
         <translation>Polarität drehen</translation>
     </message>
@@ -1804,10 +1800,6 @@ Mehr sagt „howlmap %2 --help“.</translation>
         <translation>Die Quelle wird am Mikrofon um {:.1f} dB lauter, die Lautsprecher nicht.</translation>
     </message>
     <message>
-        <source>Directional microphones sound fuller close up; a low cut may be wanted.</source>
-        <translation>Richtmikrofone klingen aus der Nähe voller; ein Hochpass kann nötig sein.</translation>
-    </message>
-    <message>
         <source>{} at {}</source>
         <translation>{} bei {}</translation>
     </message>
@@ -1838,10 +1830,6 @@ Mehr sagt „howlmap %2 --help“.</translation>
     <message>
         <source>The smallest cuts that buy it: {} faders move, every other stays.</source>
         <translation>Die kleinsten Absenkungen, die es bringen: {} Regler bewegen sich, alle anderen bleiben.</translation>
-    </message>
-    <message>
-        <source>Set the low cut of {} to {}, {} dB an octave.</source>
-        <translation>Stelle den Hochpass von {} auf {}, {} dB je Oktave.</translation>
     </message>
     <message>
         <source>Little of this sound lies below, but much can ring there. Listen whether its lowest notes keep their weight.</source>
@@ -1892,10 +1880,6 @@ Mehr sagt „howlmap %2 --help“.</translation>
         <translation>Dann stelle {}, damit es gleich laut bleibt.</translation>
     </message>
     <message>
-        <source>Then set {} and {} more sends as listed, so that it stays as loud.</source>
-        <translation>Dann stelle {} und {} weitere Sends wie aufgeführt, damit es gleich laut bleibt.</translation>
-    </message>
-    <message>
         <source>{} more things change by as much or less.</source>
         <translation>{} weitere Dinge ändern sich ebenso viel oder weniger.</translation>
     </message>
@@ -1918,10 +1902,6 @@ Mehr sagt „howlmap %2 --help“.</translation>
     <message>
         <source>The instrument gets out of the way of the sound that drives it.</source>
         <translation>Das Instrument geht dem Schall aus dem Weg, der es anregt.</translation>
-    </message>
-    <message>
-        <source>Move the microphone of {} by {}, the same distance from its source and aimed at it.</source>
-        <translation>Verschiebe das Mikrofon von {} um {}, im gleichen Abstand zur Quelle und auf sie gerichtet.</translation>
     </message>
     <message>
         <source>Its back turns towards the loudspeakers.</source>
@@ -2090,6 +2070,38 @@ Mehr sagt „howlmap %2 --help“.</translation>
     <message>
         <source>%1 and %2 more</source>
         <translation>%1 und %2 weitere</translation>
+    </message>
+    <message>
+        <source>Set the graphic equalisers as listed, in dB.</source>
+        <translation>Stelle die grafischen Equalizer wie aufgeführt, in dB.</translation>
+    </message>
+    <message>
+        <source>mix %1</source>
+        <translation>Mix %1</translation>
+    </message>
+    <message>
+        <source>Then set the sends, in dB, so that it stays as loud:</source>
+        <translation>Stelle dann die Sends, in dB, damit es gleich laut bleibt:</translation>
+    </message>
+    <message>
+        <source>{} to {:.1f} dB ({:+.1f})</source>
+        <translation>{} auf {:.1f} dB ({:+.1f})</translation>
+    </message>
+    <message>
+        <source>Move the microphone of {} by {}, then {} from its source and aimed at it.</source>
+        <translation>Verschiebe das Mikrofon von {} um {}, danach {} von seiner Quelle und auf sie gerichtet.</translation>
+    </message>
+    <message>
+        <source>High-pass</source>
+        <translation>Hochpass</translation>
+    </message>
+    <message>
+        <source>Directional microphones sound fuller close up; a high-pass may be wanted.</source>
+        <translation>Richtmikrofone klingen aus der Nähe voller; ein Hochpass kann nötig sein.</translation>
+    </message>
+    <message>
+        <source>Set the high-pass of {} to {}, {} dB an octave.</source>
+        <translation>Stelle den Hochpass von {} auf {}, {} dB je Oktave.</translation>
     </message>
 </context>
 <context>
@@ -2344,31 +2356,19 @@ gestrichelt: wie es ist</translation>
         <translation>wie gezeichnet %1</translation>
     </message>
     <message>
-        <source>tone %1 dB · %2</source>
-        <translation>Klang %1 dB · %2</translation>
+        <source>trouble %1 · tone %2 dB</source>
+        <translation>Mühe %1 · Klang %2 dB</translation>
     </message>
     <message>
-        <source>%1, to count on %2, %3, %4</source>
-        <translation>%1, verlässlich %2, %3, %4</translation>
+        <source>%1, to count on %2, %3, %4, %5</source>
+        <translation>%1, verlässlich %2, %3, %4, %5</translation>
     </message>
 </context>
 <context>
     <name>howlmap::app::CuresPanel</name>
     <message>
-        <source>Large: gain to count on</source>
-        <translation>Groß: verlässlicher Gewinn</translation>
-    </message>
-    <message>
         <source>Progress of the search</source>
         <translation>Fortschritt der Suche</translation>
-    </message>
-    <message>
-        <source>Cures, best first</source>
-        <translation>Abhilfen, beste zuerst</translation>
-    </message>
-    <message>
-        <source>Each card is one cure, judged at equal loudness for the player: at the right what it gains to count on, below it as drawn, with its cost in tone. Rest on one to see it as a ghost on the plan and as a dashed curve.</source>
-        <translation>Jede Karte ist eine Abhilfe, beurteilt bei gleicher Lautheit für die Spielerin: rechts, was sie verlässlich bringt, darunter wie gezeichnet, dazu was sie am Klang kostet. Darauf verweilen zeigt sie als Schatten im Plan und als gestrichelte Kurve.</translation>
     </message>
     <message>
         <source>&amp;Apply</source>
@@ -2437,6 +2437,22 @@ gestrichelt: wie es ist</translation>
     <message>
         <source>Which kinds of cure can be had here, and how much trouble each is.</source>
         <translation>Welche Arten von Abhilfen es hier gibt, und wie viel Mühe jede macht.</translation>
+    </message>
+    <message>
+        <source>Large: gain to count on. First what gains most for its trouble and tone.</source>
+        <translation>Groß: verlässlicher Gewinn. Zuerst, was für Mühe und Klang am meisten bringt.</translation>
+    </message>
+    <message>
+        <source>Cures, most gain for their cost first</source>
+        <translation>Abhilfen, zuerst die mit dem meisten Gewinn für ihren Preis</translation>
+    </message>
+    <message>
+        <source>Each card is one cure, judged at equal loudness for the player: at the right what it gains to count on, below it as drawn, at the left its cost: trouble, which Kinds sets, and tone. Rest on one to see it as a ghost on the plan and as a dashed curve.</source>
+        <translation>Jede Karte ist eine Abhilfe, beurteilt bei gleicher Lautheit für die Spielerin: rechts, was sie verlässlich bringt, darunter wie gezeichnet, links ihr Preis: Mühe, die unter Arten steht, und Klang. Darauf verweilen zeigt sie als Schatten im Plan und als gestrichelte Kurve.</translation>
+    </message>
+    <message>
+        <source>The marked cure and the plan</source>
+        <translation>Die markierte Abhilfe und der Vorschlag</translation>
     </message>
 </context>
 <context>
@@ -2767,18 +2783,6 @@ gestrichelt: wie es ist</translation>
         <translation>Antwort</translation>
     </message>
     <message>
-        <source>Target out front</source>
-        <translation>Ziel im Saal</translation>
-    </message>
-    <message>
-        <source>Set the target out front</source>
-        <translation>Ziel im Saal setzen</translation>
-    </message>
-    <message>
-        <source>Target out front:</source>
-        <translation>Ziel im Saal:</translation>
-    </message>
-    <message>
         <source>What was found</source>
         <translation>Was gefunden wurde</translation>
     </message>
@@ -2797,6 +2801,18 @@ gestrichelt: wie es ist</translation>
     <message>
         <source>What makes the wash at the marked place, and what helps</source>
         <translation>Was den Bühnenschall am markierten Platz macht und was hilft</translation>
+    </message>
+    <message>
+        <source>Front-of-house target</source>
+        <translation>Ziel im Saal</translation>
+    </message>
+    <message>
+        <source>Set the front-of-house target</source>
+        <translation>Ziel im Saal setzen</translation>
+    </message>
+    <message>
+        <source>Front-of-house target:</source>
+        <translation>Ziel im Saal:</translation>
     </message>
 </context>
 <context>
@@ -4868,10 +4884,6 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <translation>OSHA</translation>
     </message>
     <message>
-        <source>Dose of set</source>
-        <translation>Dosis des Sets</translation>
-    </message>
-    <message>
         <source>Change how %1 hears</source>
         <translation>Ändern, wie %1 hört</translation>
     </message>
@@ -4910,6 +4922,34 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     <message>
         <source>Change the acoustic sound of %1</source>
         <translation>Eigenen Klang von %1 ändern</translation>
+    </message>
+    <message>
+        <source>Her own sound at her ears: what her sends play and the instrument itself</source>
+        <translation>Ihr eigener Klang an ihren Ohren: was ihre Sends spielen und das Instrument selbst</translation>
+    </message>
+    <message>
+        <source>Everything else at her ears</source>
+        <translation>Alles andere an ihren Ohren</translation>
+    </message>
+    <message>
+        <source>Own less others: at 0 dB she is just as loud at her ears as all others together</source>
+        <translation>Eigenes weniger anderes: Bei 0 dB ist sie an ihren Ohren gerade so laut wie alle anderen zusammen</translation>
+    </message>
+    <message>
+        <source>Own and others together at her ears</source>
+        <translation>Eigenes und anderes zusammen an ihren Ohren</translation>
+    </message>
+    <message>
+        <source>How long she may stay at that in a day; an estimate for planning, not a measurement of hearing safety</source>
+        <translation>Wie lange sie am Tag dabei bleiben darf; eine Schätzung zum Planen, keine Messung zum Gehörschutz</translation>
+    </message>
+    <message>
+        <source>What the set takes of the NIOSH dose of a day; an estimate for planning, not a measurement of hearing safety</source>
+        <translation>Was das Set von der NIOSH-Tagesdosis verbraucht; eine Schätzung zum Planen, keine Messung zum Gehörschutz</translation>
+    </message>
+    <message>
+        <source>Dose</source>
+        <translation>Dosis</translation>
     </message>
 </context>
 <context>
@@ -5286,7 +5326,7 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     </message>
     <message>
         <source>Copy to</source>
-        <translation>Kopieren nach</translation>
+        <translation>Kopieren</translation>
     </message>
     <message>
         <source>Copies the equaliser of this mix to another one.</source>
@@ -5411,16 +5451,16 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <translation>%1 → %2</translation>
     </message>
     <message>
-        <source>band %1 · %2</source>
-        <translation>Band %1 · %2</translation>
-    </message>
-    <message>
         <source>as drawn %1</source>
         <translation>wie gezeichnet %1</translation>
     </message>
     <message>
         <source>%1, %2, to count on %3, %4, %5</source>
         <translation>%1, %2, verlässlich %3, %4, %5</translation>
+    </message>
+    <message>
+        <source>%1 · band %2</source>
+        <translation>%1 · Band %2</translation>
     </message>
 </context>
 <context>
@@ -5967,12 +6007,12 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <translation>Verlässliche Reserve</translation>
     </message>
     <message>
-        <source>Nothing rings: no loudspeaker plays what it feeds.</source>
-        <translation>Nichts pfeift: kein Lautsprecher spielt, was er speist.</translation>
-    </message>
-    <message>
         <source>%1  %2  %3 → %4</source>
         <translation>%1  %2  %3 → %4</translation>
+    </message>
+    <message>
+        <source>No loop: no loudspeaker plays a microphone or pickup that hears it.</source>
+        <translation>Keine Schleife: Kein Lautsprecher spielt ein Mikrofon oder einen Tonabnehmer, der ihn hört.</translation>
     </message>
 </context>
 <context>

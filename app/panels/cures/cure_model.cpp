@@ -2,6 +2,7 @@
 #include "app/panels/cures/cure_model.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "app/panels/common/card.h"
 #include "app/panels/cures/cure_text.h"
@@ -9,7 +10,8 @@
 
 namespace howlmap::app {
 
-void CureModel::set(std::vector<std::shared_ptr<const Cure>> cures, const Show& show) {
+void CureModel::set(std::vector<std::shared_ptr<const Cure>> cures, const Show& show, bool fresh) {
+    if (std::exchange(fresh_, fresh) != fresh && !cures_.empty()) Q_EMIT dataChanged(index(0), index(rowCount() - 1));
     if (cures == cures_) return;
     beginResetModel();
     cures_ = std::move(cures);
@@ -33,8 +35,10 @@ int CureModel::rowCount(const QModelIndex& parent) const {
 QVariant CureModel::data(const QModelIndex& index, int role) const {
     const auto cure = at(index.row());
     if (!cure) return {};
-    const QString counted = gain_or_dash(cure->count_on_gain_db),
-                  drawn = tr("as drawn %1").arg(gain_or_dash(cure->margin_gain_db));
+    const QString counted = gained_text(cure->count_on_gain_db, cure->margins_after.margin_p05_db),
+                  drawn = tr("as drawn %1").arg(gained_text(cure->margin_gain_db, cure->margins_after.margin_db)),
+                  cost = tr("trouble %1 · tone %2 dB")
+                             .arg(decimal_text(cure->trouble, 1), decimal_text(cure->tone_cost_db, 1));
     switch (role) {
         case Qt::DisplayRole:
             return cure_title(show_, *cure);
@@ -43,15 +47,20 @@ QVariant CureModel::data(const QModelIndex& index, int role) const {
         case kAsDrawn:
             return drawn;
         case kWords:
-            return tr("tone %1 dB · %2").arg(decimal_text(cure->tone_cost_db, 1)).arg(qstr(cure->instruction));
+            return cost;
         case Qt::ToolTipRole:
             return qstr(cure->instruction);
         case Qt::AccessibleTextRole:
-            return tr("%1, to count on %2, %3, %4")
-                .arg(cure_title(show_, *cure), counted, drawn, qstr(cure->instruction));
+            return tr("%1, to count on %2, %3, %4, %5")
+                .arg(cure_title(show_, *cure), counted, drawn, cost, qstr(cure->instruction));
         default:
             return {};
     }
+}
+
+/// Those of another show cannot be chosen; the list itself stays, and with it the focus.
+Qt::ItemFlags CureModel::flags(const QModelIndex& index) const {
+    return fresh_ ? QAbstractListModel::flags(index) : Qt::ItemFlags(Qt::ItemNeverHasChildren);
 }
 
 }  // namespace howlmap::app

@@ -3,7 +3,9 @@
 
 #include <QCoreApplication>
 
+#include "app/panels/cures/setting_tables.h"
 #include "app/settings/figures.h"
+#include "core/listening/send_model.h"
 
 namespace howlmap::app {
 namespace {
@@ -51,6 +53,17 @@ QString paragraph(const std::string& words) {
                          : QStringLiteral("<p style=\"margin:2px 0\">%1</p>").arg(qstr(words).toHtmlEscaped());
 }
 
+/// What to do; more settings than a sentence can hold as tables.
+QString instruction(const Show& from, const Cure& cure) {
+    constexpr std::size_t kSendsInWords = 4;
+    const bool bands = cure.kind == CureKind::graphic_bands;
+    const bool many = cure.kind != CureKind::turn_down && send_changes(from, cure.after).size() > kSendsInWords;
+    if (!bands && !many) return qstr(cure.instruction).toHtmlEscaped();
+    const QString words = bands ? text(QT_TRANSLATE_NOOP("cures", "Set the graphic equalisers as listed, in dB."))
+                                : qstr(cure.change.name);
+    return words.toHtmlEscaped() + QStringLiteral("<br>") + setting_tables(from, cure.after);
+}
+
 QString row(const QString& what, const QString& before, const QString& after) {
     return QStringLiteral(
                "<tr><td>%1&nbsp;&nbsp;</td><td align=\"right\">%2&nbsp;&nbsp;</td><td "
@@ -62,7 +75,10 @@ QString row(const QString& what, const QString& before, const QString& after) {
 
 QString kind_text(CureKind kind) { return text(kind_name(kind)); }
 
-QString gain_or_dash(std::optional<double> db) { return db ? gain_text(*db) : QStringLiteral("–"); }
+QString gained_text(std::optional<double> gain_db, std::optional<double> margin_after_db) {
+    if (!margin_after_db) return margin_text(margin_after_db);
+    return gain_db ? gain_text(*gain_db) : QStringLiteral("–");
+}
 
 QString cure_title(const Show& show, const Cure& cure) {
     if (cure.kind == CureKind::move_microphone && cure.objects.size() > 1)  // a pickup goes where its player goes
@@ -78,10 +94,9 @@ QString cure_title(const Show& show, const Cure& cure) {
     return QStringLiteral("%1: %2").arg(kind, whose);
 }
 
-QString cure_words(const Cure& cure) {
-    QString words =
-        QStringLiteral("<p style=\"margin:2px 0\"><b>%1</b></p>").arg(qstr(cure.instruction).toHtmlEscaped());
-    return words + paragraph(cure.buys) + paragraph(cure.loses) + paragraph(cure.caution);
+QString cure_words(const Show& from, const Cure& cure) {
+    return QStringLiteral("<div style=\"margin:2px 0\"><b>%1</b></div>").arg(instruction(from, cure)) +
+           paragraph(cure.buys) + paragraph(cure.loses) + paragraph(cure.caution);
 }
 
 QString cure_figures(const Margins& before, const Cure& cure) {
@@ -99,7 +114,7 @@ QString cure_figures(const Margins& before, const Cure& cure) {
     return QStringLiteral("<table>%1</table>").arg(rows);
 }
 
-QString plan_words(const CureReport& report) {
+QString plan_words(const Show& from, const CureReport& report) {
     const Plan& plan = report.plan;
     if (plan.steps.empty())
         return paragraph(
@@ -107,8 +122,11 @@ QString plan_words(const CureReport& report) {
                 ? text(QT_TRANSLATE_NOOP("cures", "The target is reached: no plan is needed.")).toStdString()
                 : plan.reason);
     QString steps;
-    for (const Cure& step : plan.steps)
-        steps += QStringLiteral("<li>%1</li>").arg(qstr(step.instruction).toHtmlEscaped());
+    const Show* before = &from;
+    for (const Cure& step : plan.steps) {
+        steps += QStringLiteral("<li>%1</li>").arg(instruction(*before, step));
+        before = &step.after;
+    }
     return QStringLiteral("<ol style=\"margin:2px 0 2px -20px\">%1</ol>").arg(steps) + paragraph(plan.reason);
 }
 

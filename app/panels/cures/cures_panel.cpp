@@ -2,11 +2,12 @@
 #include "app/panels/cures/cures_panel.h"
 
 #include <QEvent>
-#include <QHBoxLayout>
+#include <QGridLayout>
 #include <QLabel>
 #include <QListView>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "app/document/document.h"
@@ -34,13 +35,11 @@ CuresPanel::CuresPanel(const Workspace& workspace, QWidget* parent)
     for (QLabel* label : {empty_, detail_, plan_}) set_up_sentence(*label, 8);
     empty_->setObjectName(QStringLiteral("cures_empty"));
     progress_->setObjectName(QStringLiteral("cures_progress"));
-    detail_->setObjectName(QStringLiteral("cure_detail"));
-    plan_->setObjectName(QStringLiteral("plan_words"));
     progress_->setTextVisible(false);
     progress_->setMaximumHeight(4);
     progress_->setAccessibleName(tr("Progress of the search"));
-    figures_->setText(tr("Large: gain to count on"));
-    figures_->setAlignment(Qt::AlignRight);
+    figures_->setText(tr("Large: gain to count on. First what gains most for its trouble and tone."));
+    figures_->setWordWrap(true);
     figures_->setContentsMargins(8, 2, 8, 2);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
@@ -49,10 +48,8 @@ CuresPanel::CuresPanel(const Workspace& workspace, QWidget* parent)
     column->addWidget(empty_);
     column->addWidget(figures_);
     column->addWidget(list_, 1);
-    column->addWidget(detail_);
     column->addWidget(build_buttons());
-    column->addWidget(plan_);
-    column->addStretch(0);  // keeps the words at the top while there is no list
+    column->addWidget(build_words(), 1);  // equal shares: the buttons stay where they are, whatever the words
     setFocusProxy(list_);
     connect(&service_, &CureService::changed, this, &CuresPanel::refresh);
     connect(&service_, &CureService::progress, this,
@@ -62,12 +59,12 @@ CuresPanel::CuresPanel(const Workspace& workspace, QWidget* parent)
 }
 
 void CuresPanel::build_list() {
-    show_as_cards(*list_, *model_, "cures", tr("Cures, best first"));
+    show_as_cards(*list_, *model_, "cures", tr("Cures, most gain for their cost first"));
     list_->setMouseTracking(true);
     list_->setWhatsThis(
         tr("Each card is one cure, judged at equal loudness for the player: at the right what it gains to count on, "
-           "below it as "
-           "drawn, with its cost in tone. Rest on one to see it as a ghost on the plan and as a dashed curve."));
+           "below it as drawn, at the left its cost: trouble, which Kinds sets, and tone. Rest on one to see it as a "
+           "ghost on the plan and as a dashed curve."));
     list_->viewport()->installEventFilter(this);
     connect(list_, &QListView::entered, this, &CuresPanel::preview);
     connect(list_, &QListView::activated, this, &CuresPanel::apply);
@@ -78,16 +75,36 @@ void CuresPanel::build_list() {
     });
 }
 
+/// What scrolls below the buttons: the current cure, then the plan.
+QWidget* CuresPanel::build_words() {
+    detail_->setObjectName(QStringLiteral("cure_detail"));
+    plan_->setObjectName(QStringLiteral("plan_words"));
+    auto* words = new QWidget;
+    auto* column = new QVBoxLayout(words);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(detail_);
+    column->addWidget(plan_);
+    column->addStretch(1);
+    auto* area = new QScrollArea;
+    area->setWidget(words);
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setAccessibleName(tr("The marked cure and the plan"));
+    return area;
+}
+
+/// Two by two: in a row they would ask for more width than a small screen has.
 QWidget* CuresPanel::build_buttons() {
     auto* row = new QWidget;
-    auto* line = new QHBoxLayout(row);
-    line->setContentsMargins(8, 2, 8, 2);
+    auto* grid = new QGridLayout(row);
+    grid->setContentsMargins(8, 2, 8, 2);
     const auto add = [&](const QString& text, const QString& tip, const char* name) {
         auto* button = new QPushButton(text);
         button->setToolTip(tip);
         button->setStatusTip(tip);
         button->setObjectName(QString::fromLatin1(name));
-        line->addWidget(button);
+        grid->addWidget(button, grid->count() / 2, grid->count() % 2);
         return button;
     };
     apply_ = add(tr("&Apply"), tr("Makes this change to the show; one step that can be undone."), "apply_cure");
@@ -122,7 +139,7 @@ bool CuresPanel::eventFilter(QObject* watched, QEvent* event) {
 
 void CuresPanel::refresh() {
     filling_ = true;
-    model_->set(service_.cures(), work_.document.show());
+    model_->set(service_.cures(), work_.document.show(), service_.fresh());
     const bool any = model_->rowCount() > 0;
     if (any) list_->setCurrentIndex(model_->index(std::max(0, model_->row_of(current_))));
     filling_ = false;
@@ -130,7 +147,6 @@ void CuresPanel::refresh() {
     figures_->setVisible(any);
     setFocusProxy(any ? list_ : nullptr);  // Tab does not go on from what hides behind a proxy
     for (QWidget* button : {apply_, why_, apply_plan_}) button->setVisible(any || service_.report());
-    list_->setEnabled(service_.fresh());
     const bool searching = service_.busy() && !service_.report();
     progress_->setRange(0, 100);
     progress_->setVisible(searching);
@@ -161,7 +177,7 @@ void CuresPanel::refresh_plan() {
     const QString head = report->plan.steps.empty()    ? tr("Plan")
                          : report->plan.reaches_target ? tr("Plan: count on %1, the target is reached").arg(after)
                                                        : tr("Plan: count on %1, short of the target").arg(after);
-    plan_->setText(QStringLiteral("<b>%1</b>%2").arg(head.toHtmlEscaped(), plan_words(*report)));
+    plan_->setText(QStringLiteral("<b>%1</b>%2").arg(head.toHtmlEscaped(), plan_words(model_->show(), *report)));
 }
 
 void CuresPanel::refresh_detail() {
@@ -171,7 +187,7 @@ void CuresPanel::refresh_detail() {
     why_->setEnabled(usable && service_.report());
     detail_->setVisible(cure != nullptr);
     if (!cure) return;
-    QString words = cure_words(*cure);
+    QString words = cure_words(model_->show(), *cure);
     if (why_->isChecked() && service_.report()) words += cure_figures(service_.report()->before, *cure);
     detail_->setText(words);
 }

@@ -29,6 +29,7 @@ class CuresPanel : public QWidget {
   private:
     void build_list();
     QWidget* build_buttons();
+    QWidget* build_words();
     void refresh();
     void refresh_empty();
     void refresh_plan();

@@ -110,20 +110,42 @@ QVariant PlayersModel::data(const QModelIndex& index, int role) const {
     return text_of(row, static_cast<Column>(index.column()));
 }
 
+QString PlayersModel::tip_of(Column column) {
+    switch (column) {
+        case hears:
+            return tr("How this player hears; choose with a double click or F2");
+        case seal:
+            return tr("How much the in-ears keep out; type it after a double click or F2");
+        case acoustic:
+            return tr("Her instrument or voice itself at her ear in loud playing; type it, empty for none");
+        case own:
+            return tr("Her own sound at her ears: what her sends play and the instrument itself");
+        case others:
+            return tr("Everything else at her ears");
+        case hear_margin:
+            return tr("Own less others: at 0 dB she is just as loud at her ears as all others together");
+        case ear:
+            return tr("Own and others together at her ears");
+        case niosh:
+        case osha:
+            return tr(
+                "How long she may stay at that in a day; an estimate for planning, not a measurement of hearing "
+                "safety");
+        case dose:
+            return tr(
+                "What the set takes of the NIOSH dose of a day; an estimate for planning, not a measurement of "
+                "hearing safety");
+        default:
+            return {};
+    }
+}
+
 QVariant PlayersModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (orientation != Qt::Horizontal) return {};
-    if (role == Qt::ToolTipRole && section >= niosh && section <= dose)
-        return tr("An estimate for planning, not a measurement of hearing safety");
-    if (role == Qt::ToolTipRole && section == hears)
-        return tr("How this player hears; choose with a double click or F2");
-    if (role == Qt::ToolTipRole && section == seal)
-        return tr("How much the in-ears keep out; type it after a double click or F2");
-    if (role == Qt::ToolTipRole && section == acoustic)
-        return tr("Her instrument or voice itself at her ear in loud playing; type it, empty for none");
+    if (role == Qt::ToolTipRole) return tip_of(static_cast<Column>(section));
     if (role != Qt::DisplayRole) return {};
-    const QStringList titles{tr("Player"),      tr("Hears by"), tr("Own"),         tr("Others"),
-                             tr("Hear margin"), tr("At ear"),   tr("NIOSH"),       tr("OSHA"),
-                             tr("Dose of set"), tr("Seal"),     tr("Own acoustic")};
+    const QStringList titles{tr("Player"), tr("Hears by"), tr("Own"),  tr("Others"), tr("Hear margin"), tr("At ear"),
+                             tr("NIOSH"),  tr("OSHA"),     tr("Dose"), tr("Seal"),   tr("Own acoustic")};
     return titles.value(section);
 }
 

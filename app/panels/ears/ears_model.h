@@ -47,6 +47,7 @@ class PlayersModel : public QAbstractTableModel {
         PerformerFigure figure;
     };
     QString text_of(const Row& row, Column column) const;
+    static QString tip_of(Column column);
     bool set_hears(const Row& row, const QString& text);
     bool set_seal(const Row& row, const QString& text);
     bool set_acoustic(const Row& row, const QString& text);

@@ -202,10 +202,10 @@ QWidget* EarsPanel::build_house() {
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(0, 2, 0, 0);
     column->setSpacing(2);
-    target_ = spin(tr("Target out front"), 40.0, 130.0, 0, 95.0, tr(" dBA"));
+    target_ = spin(tr("Front-of-house target"), 40.0, 130.0, 0, 95.0, tr(" dBA"));
     target_->setKeyboardTracking(false);
     connect(target_, &QDoubleSpinBox::valueChanged, this, [this](double dba) {
-        workspace_.document.edit(tr("Set the target out front"),
+        workspace_.document.edit(tr("Set the front-of-house target"),
                                  [dba](Show& show) { show.system.house_target_dba = dba; });
     });
     house_ = table(house_model_, "house", tr("Stage wash in the house"));
@@ -215,7 +215,7 @@ QWidget* EarsPanel::build_house() {
     house_sentence_->setWordWrap(true);
     column->addWidget(house_, 1);
     column->addWidget(scrolling(house_sentence_, tr("What makes the wash at the marked place, and what helps")), 1);
-    column->addWidget(line_of({new QLabel(tr("Target out front:")), target_}));
+    column->addWidget(line_of({new QLabel(tr("Front-of-house target:")), target_}));
     return side;
 }
 

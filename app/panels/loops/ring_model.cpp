@@ -42,7 +42,7 @@ int RingModel::rowCount(const QModelIndex& parent) const {
 QString RingModel::words(const Row& row) const {
     const QString who =
         tr("%1 → %2").arg(name_text(show_, row.ring.strongest_loudspeaker), name_text(show_, row.ring.strongest_input));
-    return tr("band %1 · %2").arg(band_text(row.ring.band_hz), who);
+    return tr("%1 · band %2").arg(who, band_text(row.ring.band_hz));
 }
 
 QVariant RingModel::data(const QModelIndex& index, int role) const {

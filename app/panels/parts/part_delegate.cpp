@@ -3,6 +3,7 @@
 
 #include <QApplication>
 #include <QPainter>
+#include <algorithm>
 
 #include "app/export/symbol.h"
 #include "app/panels/parts/part_list.h"
@@ -10,7 +11,7 @@
 namespace howlmap::app {
 namespace {
 
-constexpr int kIcon = 24, kRowHeight = 30, kGap = 6;
+constexpr int kIcon = 24, kGap = 6;
 
 void paint_icon(QPainter& painter, const QRect& box, const QString& kind, const QPalette& palette) {
     const Symbol& symbol = symbol_named(kind, false);
@@ -26,6 +27,16 @@ void paint_icon(QPainter& painter, const QRect& box, const QString& kind, const 
     painter.translate(-symbol.bounds.center());
     paint_symbol(painter, symbol, style, 1.0, palette.color(QPalette::Text));
     painter.restore();
+}
+
+/// On one line where it fits, else what it is over which one: the words after the comma tell parts apart.
+void paint_name(QPainter& painter, const QRect& room, const QString& name, const QFontMetrics& metrics) {
+    const qsizetype comma = name.indexOf(QLatin1Char(','));
+    QStringList lines{name};
+    if (comma > 0 && metrics.horizontalAdvance(name) > room.width())
+        lines = {name.left(comma + 1), name.mid(comma + 1).trimmed()};
+    for (QString& line : lines) line = metrics.elidedText(line, Qt::ElideRight, room.width());
+    painter.drawText(room, Qt::AlignVCenter | Qt::AlignLeft, lines.join(QLatin1Char('\n')));
 }
 
 }  // namespace
@@ -46,13 +57,13 @@ void PartDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, 
     paint_icon(*painter, icon, part->symbol, palette);
     painter->setPen(palette.color(QPalette::Text));
     const QRect text = option.rect.adjusted(kIcon + 2 * kGap, 0, -kGap, 0);
-    painter->drawText(text, Qt::AlignVCenter | Qt::AlignLeft,
-                      option.fontMetrics.elidedText(part->name, Qt::ElideRight, text.width()));
+    paint_name(*painter, text, part->name, option.fontMetrics);
 }
 
 QSize PartDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
     const QSize size = QStyledItemDelegate::sizeHint(option, index);
-    return {size.width() + kIcon + 2 * kGap, std::max(size.height(), kRowHeight)};
+    return {size.width() + kIcon + 2 * kGap,
+            std::max({size.height(), kIcon + kGap, 2 * option.fontMetrics.height() + 2})};
 }
 
 }  // namespace howlmap::app

@@ -157,7 +157,8 @@ void ResponsePlot::show_all() {
 void ResponsePlot::read_at(double hz) {
     const auto gain = gain_at(hz);
     const Note note = note_of(hz);
-    QString text = QStringLiteral("%1   %2 %3 c").arg(hz_text(hz), qstr(note.name)).arg(qRound(note.cents));
+    QString text =
+        QStringLiteral("%1   %2 %3 c").arg(hz_text(hz), qstr(note.name), QString::asprintf("%+d", qRound(note.cents)));
     if (gain) text += QStringLiteral("   %1").arg(gain_text(*gain));
     Q_EMIT reading(text);
 }

@@ -20,6 +20,7 @@
 #include "app/window/main_window.h"
 #include "core/cures/cures.h"
 #include "core/file/write.h"
+#include "core/units/bands.h"
 #include "tests/support/registry.h"
 
 namespace howlmap::app {
@@ -70,6 +71,8 @@ class TestCuresPanel : public QObject {
             if (cure.count_on_gain_db) QCOMPARE(index.data(kCountOn).toString(), gain_text(*cure.count_on_gain_db));
             if (cure.margin_gain_db) QVERIFY(index.data(kAsDrawn).toString().contains(gain_text(*cure.margin_gain_db)));
             QCOMPARE(index.data(Qt::ToolTipRole).toString(), qstr(cure.instruction));
+            QVERIFY(index.data(kWords).toString().contains(decimal_text(cure.trouble, 1)));  // what it is ranked by
+            if (!cure.margins_after.margin_p05_db) QCOMPARE(index.data(kCountOn).toString(), margin_text({}));
         }
         QVERIFY(!find<QProgressBar>("cures_progress")->isVisible());
         QCOMPARE(list().currentIndex().row(), 0);  // the best, whichever was found first
@@ -96,14 +99,37 @@ class TestCuresPanel : public QObject {
         QVERIFY(!window_->spotlight().preview());
         QVERIFY(window_->document().show() == asked_);
     }
+    void tellsManySettingsAsATableByMix() {
+        const auto bands = std::ranges::find(expected_.cures, CureKind::graphic_bands, &Cure::kind);
+        QVERIFY(bands != expected_.cures.end());
+        const int row = static_cast<int>(bands - expected_.cures.begin());
+        list().setCurrentIndex(list().model()->index(row, 0));
+        const QString words = find<QLabel>("cure_detail")->text();
+        for (const Mix& mix : bands->after.mixes)
+            for (const auto& [band, db] : mix.graphic_eq) {
+                const QString line = band_text(kNominalThirdOctaves[static_cast<std::size_t>(band)]) +
+                                     QStringLiteral("</td><td align=\"right\">&nbsp;&nbsp;") + number_text(db, 1);
+                QVERIFY2(words.contains(line), qPrintable(line));
+            }
+    }
+    void fitsASmallScreenAndKeepsItsButtonsInPlace() {
+        const QPoint place = find<QAbstractButton>("apply_cure")->mapTo(window_, QPoint());
+        QVERIFY2(window_->minimumSizeHint().width() <= 1280, qPrintable(QString::number(window_->width())));
+        find<QAbstractButton>("why_cure")->setChecked(true);
+        QCoreApplication::processEvents();
+        QCOMPARE(find<QAbstractButton>("apply_cure")->mapTo(window_, QPoint()), place);
+        find<QAbstractButton>("why_cure")->setChecked(false);
+    }
     void appliesOneAsOneStep() {
         const std::string before = written();
         const int steps = window_->document().undo_stack().index();
         list().setCurrentIndex(list().model()->index(0, 0));
-        find<QAbstractButton>("apply_cure")->click();
+        list().setFocus();
+        QTest::keyClick(&list(), Qt::Key_Return);
         QCOMPARE(window_->document().undo_stack().index(), steps + 1);
         QVERIFY(window_->document().show() == expected_.cures.front().after);
         QVERIFY(!find<QAbstractButton>("apply_cure")->isEnabled());  // what is listed is for another show
+        QVERIFY(list().hasFocus());
         window_->document().undo();
         QCOMPARE(QByteArray::fromStdString(written()), QByteArray::fromStdString(before));
     }
@@ -116,7 +142,8 @@ class TestCuresPanel : public QObject {
         QVERIFY(window_->document().show() == expected_.plan.show);
         QTRY_VERIFY_WITH_TIMEOUT(window_->analysis().counted() && window_->analysis().fresh(), 60000);
         const auto counted = count_on(*window_->analysis().result());
-        QVERIFY(counted && std::abs(*counted - *expected_.plan.after.margin_p05_db) < 0.05);
+        QVERIFY(counted);
+        QVERIFY2(std::abs(*counted - *expected_.plan.after.margin_p05_db) < 0.05, qPrintable(QString::number(*counted) + u' ' + QString::number(*expected_.plan.after.margin_p05_db)));
         window_->document().undo();
         QCOMPARE(QByteArray::fromStdString(written()), QByteArray::fromStdString(before));
     }
