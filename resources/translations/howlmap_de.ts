@@ -4832,10 +4832,6 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <translation>%1 %</translation>
     </message>
     <message>
-        <source>An estimate for planning, not a measurement of hearing safety</source>
-        <translation>Eine Schätzung zum Planen, keine Messung zum Gehörschutz</translation>
-    </message>
-    <message>
         <source>Player</source>
         <translation>Spieler</translation>
     </message>
