@@ -2088,10 +2088,6 @@ Mehr sagt „howlmap %2 --help“.</translation>
         <translation>{} auf {:.1f} dB ({:+.1f})</translation>
     </message>
     <message>
-        <source>Move the microphone of {} by {}, then {} from its source and aimed at it.</source>
-        <translation>Verschiebe das Mikrofon von {} um {}, danach {} von seiner Quelle und auf sie gerichtet.</translation>
-    </message>
-    <message>
         <source>High-pass</source>
         <translation>Hochpass</translation>
     </message>
@@ -2102,6 +2098,10 @@ Mehr sagt „howlmap %2 --help“.</translation>
     <message>
         <source>Set the high-pass of {} to {}, {} dB an octave.</source>
         <translation>Stelle den Hochpass von {} auf {}, {} dB je Oktave.</translation>
+    </message>
+    <message>
+        <source>Move the microphone of {} by {}, the same distance from its source and aimed at it.</source>
+        <translation>Verschiebe das Mikrofon von {} um {}, im gleichen Abstand zur Quelle und auf sie gerichtet.</translation>
     </message>
 </context>
 <context>

@@ -142,8 +142,9 @@ class TestCuresPanel : public QObject {
         QVERIFY(window_->document().show() == expected_.plan.show);
         QTRY_VERIFY_WITH_TIMEOUT(window_->analysis().counted() && window_->analysis().fresh(), 60000);
         const auto counted = count_on(*window_->analysis().result());
-        QVERIFY(counted);
-        QVERIFY2(std::abs(*counted - *expected_.plan.after.margin_p05_db) < 0.05, qPrintable(QString::number(*counted) + u' ' + QString::number(*expected_.plan.after.margin_p05_db)));
+        const auto& after = expected_.plan.after.margin_p05_db;
+        QCOMPARE(counted.has_value(), after.has_value());
+        QVERIFY(!counted || std::abs(*counted - *after) < 0.05);
         window_->document().undo();
         QCOMPARE(QByteArray::fromStdString(written()), QByteArray::fromStdString(before));
     }
