@@ -49,12 +49,22 @@ std::string what_first(const Show& show, const AnalysisResult& result) {
                name_by_id(show.inputs, ring.strongest_input), name_by_id(show.mixes, ring.strongest_mix));
 }
 
-std::string what_to_pull(const AnalysisResult& result) {
+std::string what_to_pull(const Show& show, const AnalysisResult& result) {
     std::vector<std::string> bands;
     if (result.tolerance)
         for (const BandProbability& entry : result.tolerance->first_ring)
             if (bands.size() < 3) bands.push_back(band_words(entry.band_hz));
     if (bands.empty()) bands.push_back(band_words(result.rings.front().band_hz));
+    if (result.tolerance && !result.tolerance->first_ring.empty() &&
+        !result.tolerance->first_ring.front().mix.empty()) {
+        const BandProbability& first = result.tolerance->first_ring.front();
+        return say(
+            "No stage is set up exactly: ring out at low level before a monitor goes up, expect {} first, most likely "
+            "{} "
+            "back into {} through mix {}, and keep loudspeakers and microphones where the plan has them.",
+            listed(bands), name_by_id(show.loudspeakers, first.loudspeaker), name_by_id(show.inputs, first.input),
+            name_by_id(show.mixes, first.mix));
+    }
     return say(
         "No stage is set up exactly: ring out at low level before a monitor goes up, expect {} first, and keep "
         "loudspeakers and microphones where the plan has them.",
@@ -67,7 +77,7 @@ std::vector<std::string> risk_sentences(const Show& show, const AnalysisResult& 
     if (result.rings.empty())
         return {result.margin_db ? how_near(show, result)
                                  : translate("report", "No loudspeaker on this stage feeds back into an open input.")};
-    return {how_near(show, result), what_first(show, result), what_to_pull(result)};
+    return {how_near(show, result), what_first(show, result), what_to_pull(show, result)};
 }
 
 std::string what_estimates_leave_out() {

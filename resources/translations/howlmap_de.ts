@@ -7580,6 +7580,10 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <source>First to ring, share of set-ups</source>
         <translation>Pfeift zuerst, Anteil der Aufbauten</translation>
     </message>
+    <message>
+        <source>No stage is set up exactly: ring out at low level before a monitor goes up, expect {} first, most likely {} back into {} through mix {}, and keep loudspeakers and microphones where the plan has them.</source>
+        <translation>Keine Bühne wird genau so aufgebaut: leise einpfeifen, bevor ein Monitor hochgeht, zuerst {} erwarten, am ehesten {} zurück in {} über Mix {}, und Lautsprecher und Mikrofone dort lassen, wo der Plan sie hat.</translation>
+    </message>
 </context>
 <context>
     <name>ring_why</name>
