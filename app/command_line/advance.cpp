@@ -83,7 +83,7 @@ Status write_lists(const SheetContent& content, const QString& folder, Console& 
             Status::not_written);
     const QDir dir(folder);
     const PointsInFigures for_machines;
-    for (const auto& [name, table] : report::all_lists(content.show, content.ring_out)) {
+    for (const auto& [name, table] : report::all_lists(content.show, content.ring_out())) {
         const Status status = write_output(dir.filePath(QString::fromStdString(name)), report::to_csv(table), console);
         if (status != Status::done) return status;
     }
@@ -118,7 +118,7 @@ Status run(const Arguments& arguments, Console& console) {
     if (!show) return Status::refused;
     SheetOptions sheet;
     if (const auto refused = read_options(arguments, sheet, console)) return *refused;
-    const SheetContent content = sheet_content(*show, *analyse(*show));
+    const SheetContent content{*show, *analyse(*show)};
     if (arguments.has("output")) {
         const auto look = plan_look(content, arguments, console);
         if (!look) return Status::refused;

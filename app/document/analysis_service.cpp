@@ -30,6 +30,8 @@ AnalysisService::AnalysisService(Document& document, QObject* parent)
     connect(&document_, &Document::replaced, this, [this] {
         result_.reset();
         known_.clear();
+        swift_db_.reset();
+        swift_revision_ = 0;
         swift_.cancel();
         drawn_.cancel();
         stop_counting();

@@ -155,9 +155,19 @@ void MainWindow::connect_edit_actions() {
     follow("edit.redo", &QUndoStack::redoTextChanged, tr("&Redo"), tr("&Redo %1"),
            actions_->at("edit.redo")->statusTip());
     connect(&document_.undo_stack(), &QUndoStack::canUndoChanged,
-            actions_->on("edit.undo", [this] { document_.undo(), say({}); }), &QAction::setEnabled);
+            actions_->on("edit.undo",
+                         [this] {
+                             document_.undo();
+                             say({});
+                         }),
+            &QAction::setEnabled);
     connect(&document_.undo_stack(), &QUndoStack::canRedoChanged,
-            actions_->on("edit.redo", [this] { document_.redo(), say({}); }), &QAction::setEnabled);
+            actions_->on("edit.redo",
+                         [this] {
+                             document_.redo();
+                             say({});
+                         }),
+            &QAction::setEnabled);
     actions_->at("edit.undo")->setEnabled(false);
     actions_->at("edit.redo")->setEnabled(false);
     actions_->on("edit.preferences", [this] { PreferencesDialog(this).exec(); });

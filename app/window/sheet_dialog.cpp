@@ -233,17 +233,15 @@ void SheetDialog::fill_copy_menu() {
     const auto add = [&](const report::Table& table) {
         menu->addAction(qstr(table.title), this, [this, table] { copy_table(table); });
     };
-    for (const auto& [file, table] : report::all_lists(content_.show, content_.ring_out)) add(table);
+    for (const auto& [file, table] : report::all_lists(content_.show, content_.ring_out())) add(table);
     if (older_) add(report::differences_since(*older_, content_.show));
 }
 
-bool SheetDialog::ready() const {
-    return analysis_.result() && analysis_.fresh() && analysis_.counted();
-}
+bool SheetDialog::ready() const { return analysis_.result() && analysis_.fresh() && analysis_.counted(); }
 
 void SheetDialog::take_figures() {
     content_.show = document_.show();
-    if (const auto result = analysis_.result()) content_ = sheet_content(document_.show(), *result);
+    if (const auto result = analysis_.result()) content_ = {document_.show(), *result};
     show_state();
 }
 
@@ -314,7 +312,7 @@ void SheetDialog::save_lists() {
     if (folder.isEmpty()) return;
     Outcome outcome;
     const PointsInFigures for_machines;
-    for (const auto& [file, table] : report::all_lists(content_.show, content_.ring_out))
+    for (const auto& [file, table] : report::all_lists(content_.show, content_.ring_out()))
         if (outcome) outcome = write_file(QDir(folder).filePath(qstr(file)), report::to_csv(table));
     told(outcome, tr("Lists written to %1.").arg(folder));
 }

@@ -21,7 +21,7 @@ StatusFigures::StatusFigures(Document& document, AnalysisService& analysis, QWid
         made->setToolTip(tip);
         return made;
     };
-    ring_ = label("first_ring", tr("What rings first if everything is raised, and between whom."));
+    ring_ = label("first_ring", {});
     drawn_ = label("margin_as_drawn",
                    tr("How far all sends can come up before the stage rings, if everything stands exactly as drawn."));
     counted_ = label("margin_to_count_on",
@@ -68,10 +68,25 @@ void StatusFigures::refresh_margins() {
     counted_->setAccessibleName(tr("Margin to count on"));
 }
 
+/// The drawing names one ring, stages set up by hand often another: who rests on it reads both.
+QString StatusFigures::ring_tip() const {
+    const QString drawn = tr("What rings first if everything is raised and stands exactly as drawn, and between whom.");
+    const auto result = analysis_.result();
+    if (!result || !result->tolerance || result->tolerance->first_ring.empty()) return drawn;
+    const BandProbability& first = result->tolerance->first_ring.front();
+    return drawn + u' ' +
+           tr("Set up by hand, band %1 rings first in %2 of 100 stages: %3 → %4.")
+               .arg(band_text(first.band_hz))
+               .arg(qRound(100.0 * first.probability))
+               .arg(name_text(document_.show(), first.loudspeaker), name_text(document_.show(), first.input));
+}
+
 void StatusFigures::refresh_ring() {
+    ring_->setToolTip(ring_tip());
     const auto result = analysis_.result();
     if (!result) return ring_->clear();
-    if (result->rings.empty()) return ring_->setText(tr("No loop: no loudspeaker plays a microphone or pickup that hears it."));
+    if (result->rings.empty())
+        return ring_->setText(tr("No loop: no loudspeaker plays a microphone or pickup that hears it."));
     const Ring& ring = result->rings.front();
     ring_->setText(tr("%1  %2  %3 → %4")
                        .arg(hz_text(ring.hz), QString::fromStdString(ring.note),

@@ -22,6 +22,7 @@ class StatusFigures : public QWidget {
     void refresh();
     void refresh_margins();
     void refresh_ring();
+    QString ring_tip() const;
 
     Document& document_;
     AnalysisService& analysis_;

@@ -2,8 +2,6 @@
 #pragma once
 #include <QObject>
 
-class QKeyEvent;
-
 namespace howlmap::app {
 
 /// A text field keeps the keys of undo and redo for what is typed in it, even when nothing is; after Enter in a field

@@ -13,14 +13,6 @@
 
 namespace howlmap {
 
-/// A band of the ring-out list with the loop that most likely makes it.
-struct RingOutBand {
-    double band_hz = 0.0;      ///< nominal third-octave value
-    double probability = 0.0;  ///< that it rings first, 0..1
-    double hz = 0.0;           ///< where in the band it rings first, most often
-    std::string input, loudspeaker, mix;
-};
-
 enum class Verdict { rings, tight, holds };
 
 struct AnalysisResult {

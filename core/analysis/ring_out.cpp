@@ -37,13 +37,6 @@ double room_below(const Mix& mix, double hz, CutWith with) {
 
 }  // namespace
 
-std::vector<RingOutBand> ring_out_bands(const ToleranceFigures& tolerance) {
-    std::vector<RingOutBand> bands;
-    for (const BandProbability& first : tolerance.first_ring)
-        bands.push_back({first.band_hz, first.probability, first.hz, first.input, first.loudspeaker, first.mix});
-    return bands;
-}
-
 std::optional<RingOutCut> smallest_ring_out_cut(const Show& show, const std::string& mix, double hz, CutWith with,
                                                 const Job& job) {
     const Mix* found = find_by_id(show.mixes, mix);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Ringing a stage out: which band comes first and through whom, and how deep a cut has to be and no deeper.
+// Ringing a stage out: how deep a cut has to be and no deeper.
 #pragma once
 #include <optional>
 #include <string>
@@ -9,9 +9,6 @@
 #include "core/units/job.h"
 
 namespace howlmap {
-
-/// Bands by falling probability, with what rings there in the draws.
-std::vector<RingOutBand> ring_out_bands(const ToleranceFigures& tolerance);
 
 enum class CutWith { graphic_band, notch };
 inline constexpr double kCutNotchQ = 8.0;  ///< of the notches made here (common practice, no source)

@@ -30,8 +30,7 @@ std::optional<Findings> Analyst::full(const Show& show) {
     if (job_.cancelled()) return std::nullopt;
     findings.margins.margin_db = stability.margin_db;
     if (stability.margin_hz) findings.worst = WorstAfter{*stability.margin_hz, note_of(*stability.margin_hz).name};
-    const double likely = screened_db(show) + kLikely * (base_few().median_db - base_few().margin_db);
-    const auto all = margin_to_count_on(show, likely, job_, forecast());
+    const auto all = margin_to_count_on(show, screened_db(show) + base_few().to_likely_db, job_, forecast());
     if (!all) return std::nullopt;
     findings.margins.margin_p05_db = all->margin_db;
     known_.emplace_back(show, findings);
@@ -47,8 +46,9 @@ const Analyst::Few& Analyst::base_few() {
     if (base_few_) return *base_few_;
     const auto draws = lowest_margins(base_, few_of(base_), kNoLoopDb, job_, forecast());
     const ToleranceFigures figures = figures_of(draws, base_.tolerance.seed);
-    const double low = figures.margin_p05_db.value_or(kNoLoopDb);
-    return base_few_.emplace(Few{low, figures.margin_p50_db.value_or(low)});
+    if (!figures.margin_p05_db) return base_few_.emplace(Few{kNoLoopDb, 0.0});
+    const double low = *figures.margin_p05_db;
+    return base_few_.emplace(Few{low, kLikely * (figures.margin_p50_db.value_or(low) - low)});
 }
 
 double Analyst::screened_db(const Show& show) { return screened(show, base_few().margin_db + kFirstDb).margin_db; }

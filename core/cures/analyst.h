@@ -40,9 +40,9 @@ class Analyst {
         double margin_db = kNoLoopDb, up_to_db = 0.0;
         std::vector<std::optional<DrawnMargin>> draws;
     };
-    /// What the first draws say of the base.
+    /// What the first draws say of the base; how far above their 5th percentile about the 12th lies.
     struct Few {
-        double margin_db = 0.0, median_db = 0.0;
+        double margin_db = 0.0, to_likely_db = 0.0;
     };
     Screened screened(const Show& show, double up_to_db);
     const Few& base_few();

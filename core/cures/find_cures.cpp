@@ -94,8 +94,9 @@ std::optional<CureReport> find_cures(const Show& show, const CureOptions& option
         if (found) found(cure);
         report.cures.push_back(std::move(cure));
     };
-    if (auto cure = first_cure(*s, now, cures::propose_simple(now, options.weights), options)) tell(std::move(*cure));
-    cures::Proposals proposals = cures::propose(now, options.weights);
+    cures::Proposals proposals = cures::propose_simple(now, options.weights);
+    if (auto cure = first_cure(*s, now, proposals, options)) tell(std::move(*cure));
+    proposals = cures::propose_all(now, options.weights, std::move(proposals));
     if (report.cures.empty())
         if (auto cure = first_cure(*s, now, proposals, options)) tell(std::move(*cure));
     const auto candidates = cures::screened(now, std::move(proposals), options.weights, s->analyst);
@@ -131,7 +132,9 @@ std::optional<Plan> make_plan(const Show& show, const CureOptions& options, cons
     job.report(0.1);
     if (s->needed_db <= 0.0) return nothing_to_do(show, s->before);
     const auto now = cures::situation_of(show, s->loudness, s->guard, s->needed_db, options.input, quiet);
-    const auto candidates = cures::screened(now, cures::propose(now, options.weights), options.weights, s->analyst);
+    const auto candidates =
+        cures::screened(now, cures::propose_all(now, options.weights, cures::propose_simple(now, options.weights)),
+                        options.weights, s->analyst);
     job.report(0.5);
     auto plan = cures::cheapest_plan(now, s->before, candidates, options, s->analyst);
     if (plan) job.report(1.0);

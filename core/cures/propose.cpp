@@ -18,23 +18,8 @@ constexpr double kBlindGainDb = 0.5;  // what a cure is trusted with that only t
 
 using Task = std::function<Proposals()>;
 
-std::vector<Task> tasks_of(const Situation& now) {
-    std::vector<Task> tasks;
-    for (const std::size_t i : now.inputs)
-        for (const auto kind : {closer_to_source, cover_sound_holes, input_polarity, input_high_pass, aim_microphone,
-                                move_microphone, change_pattern})
-            tasks.push_back([&now, i, kind] { return kind(now, i); });
-    for (const std::size_t l : now.loudspeakers)
-        for (const auto kind : {aim_loudspeaker, move_loudspeaker})
-            tasks.push_back([&now, l, kind] { return kind(now, l); });
-    for (const std::size_t m : now.mixes)
-        for (const auto kind : {mix_polarity, mix_high_pass}) tasks.push_back([&now, m, kind] { return kind(now, m); });
-    for (const auto kind : {graphic_bands, narrow_notches, remove_sends, in_ears, turn_down})
-        tasks.push_back([&now, kind] { return kind(now); });
-    return tasks;
-}
-
-std::vector<Task> simple_tasks_of(const Situation& now) {
+/// Kinds that have nothing to look for.
+std::vector<Task> simple_tasks(const Situation& now) {
     std::vector<Task> tasks;
     for (const std::size_t i : now.inputs)
         for (const auto kind : {cover_sound_holes, input_high_pass, change_pattern})
@@ -43,7 +28,22 @@ std::vector<Task> simple_tasks_of(const Situation& now) {
     return tasks;
 }
 
-Proposals proposed(const Situation& now, const TroubleWeights& weights, const std::vector<Task>& tasks) {
+std::vector<Task> other_tasks(const Situation& now) {
+    std::vector<Task> tasks;
+    for (const std::size_t i : now.inputs)
+        for (const auto kind : {closer_to_source, input_polarity, aim_microphone, move_microphone})
+            tasks.push_back([&now, i, kind] { return kind(now, i); });
+    for (const std::size_t l : now.loudspeakers)
+        for (const auto kind : {aim_loudspeaker, move_loudspeaker})
+            tasks.push_back([&now, l, kind] { return kind(now, l); });
+    for (const std::size_t m : now.mixes) tasks.push_back([&now, m] { return mix_polarity(now, m); });
+    for (const auto kind : {graphic_bands, narrow_notches, remove_sends, in_ears, turn_down})
+        tasks.push_back([&now, kind] { return kind(now); });
+    return tasks;
+}
+
+/// Adds what some tasks propose and is of use, and ranks all.
+Proposals with(Proposals all, const Situation& now, const TroubleWeights& weights, const std::vector<Task>& tasks) {
     std::vector<Proposals> found(tasks.size());
     tbb::parallel_for(std::size_t{0}, tasks.size(), [&](std::size_t i) {
         if (now.job.cancelled()) return;
@@ -55,7 +55,6 @@ Proposals proposed(const Situation& now, const TroubleWeights& weights, const st
                 one.guessed_gain_db = now.guessed_gain(one.edit);
         }
     });
-    Proposals all;
     for (Proposals& some : found)
         for (Candidate& one : some)
             if (weights.offers(one.kind) && one.guessed_gain_db >= kLeastScreenedGainDb) all.push_back(std::move(one));
@@ -67,13 +66,14 @@ Proposals proposed(const Situation& now, const TroubleWeights& weights, const st
                      [&](const Candidate& a, const Candidate& b) { return worth(a) > worth(b); });
     return all;
 }
-
 }  // namespace
 
-Proposals propose(const Situation& now, const TroubleWeights& weights) { return proposed(now, weights, tasks_of(now)); }
-
 Proposals propose_simple(const Situation& now, const TroubleWeights& weights) {
-    return proposed(now, weights, simple_tasks_of(now));
+    return with({}, now, weights, simple_tasks(now));
+}
+
+Proposals propose_all(const Situation& now, const TroubleWeights& weights, Proposals simple) {
+    return with(std::move(simple), now, weights, other_tasks(now));
 }
 
 Proposals screened(const Situation& now, Proposals candidates, const TroubleWeights& weights, Analyst& analyst) {

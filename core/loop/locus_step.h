@@ -14,6 +14,7 @@ namespace howlmap {
 struct LocusStep {
     Complex from, to;
     double turn() const { return std::arg(to * std::conj(from)); }
+    /// Whether it has at least this modulus at either end. Given: 0 or more.
     bool reaches(double size) const { return std::max(std::norm(from), std::norm(to)) >= size * size; }
 };
 

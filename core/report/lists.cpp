@@ -103,7 +103,7 @@ std::string cut_now(const Show& show, int band) {
 std::string percent_words(double share) { return share < 0.01 ? "< 1 %" : fmt::format("{:.0f} %", 100.0 * share); }
 
 /// The loop that most likely makes a band ring, as the engineer looks for it: "mix 2: Wedge 2 to Ada fiddle".
-std::string loop_words(const Show& show, const RingOutBand& band) {
+std::string loop_words(const Show& show, const BandProbability& band) {
     const Mix* mix = find_by_id(show.mixes, band.mix);
     const Loudspeaker* speaker = find_by_id(show.loudspeakers, band.loudspeaker);
     const Input* input = find_by_id(show.inputs, band.input);
@@ -174,11 +174,11 @@ Table send_matrix(const Show& show) {
     return table;
 }
 
-Table ring_out_list(const Show& show, const std::vector<RingOutBand>& bands) {
+Table ring_out_list(const Show& show, const std::vector<BandProbability>& bands) {
     Table table{t("Ring-out list"),
                 {t("Band"), t("Near"), t("First to ring, share of set-ups"), t("Likely loop"), t("Cut now")},
                 {}};
-    for (const RingOutBand& band : bands)
+    for (const BandProbability& band : bands)
         table.rows.push_back({band_words(band.band_hz), hz_words(band.hz), percent_words(band.probability),
                               loop_words(show, band), cut_now(show, third_octave_of(band.band_hz))});
     return table;
@@ -194,7 +194,7 @@ Table soundcheck_list(const Show& show) {
     return table;
 }
 
-std::vector<NamedTable> all_lists(const Show& show, const std::vector<RingOutBand>& ring_out) {
+std::vector<NamedTable> all_lists(const Show& show, const std::vector<BandProbability>& ring_out) {
     std::vector<NamedTable> lists{
         {"inputs.csv", input_list(show)}, {"mixes.csv", mix_list(show)}, {"sends.csv", send_matrix(show)}};
     const auto add = [&](const char* file, Table table) {

@@ -41,7 +41,7 @@ Table mix_list(const Show& show);
 Table send_matrix(const Show& show);
 /// Bands in the order in which they are likely to ring first: band, where in it, probability, the loop that most likely
 /// makes it, what is cut there now in each mix.
-Table ring_out_list(const Show& show, const std::vector<RingOutBand>& bands);
+Table ring_out_list(const Show& show, const std::vector<BandProbability>& bands);
 /// What was heard and done at the soundcheck, as logged.
 Table soundcheck_list(const Show& show);
 
@@ -51,6 +51,6 @@ struct NamedTable {
     Table table;
 };
 /// Inputs, mixes, sends; notes, the ring-out list and the soundcheck's log where there are any.
-std::vector<NamedTable> all_lists(const Show& show, const std::vector<RingOutBand>& ring_out);
+std::vector<NamedTable> all_lists(const Show& show, const std::vector<BandProbability>& ring_out);
 
 }  // namespace howlmap::report

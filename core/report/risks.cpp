@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/report/check_text.h"
 #include "core/report/words.h"
 #include "core/show/find.h"
 #include "core/units/localised.h"
@@ -13,12 +14,6 @@ namespace {
 template <class... Args>
 std::string say(const char* english, const Args&... args) {
     return localised(translate("report", english), args...);
-}
-
-template <class List>
-std::string name_by_id(const List& list, const std::string& id) {
-    const auto* item = find_by_id(list, id);
-    return item ? name_of(*item) : id;
 }
 
 std::string how_near(const Show& show, const AnalysisResult& result) {
@@ -45,8 +40,8 @@ std::string how_near(const Show& show, const AnalysisResult& result) {
 std::string what_first(const Show& show, const AnalysisResult& result) {
     const Ring& ring = result.rings.front();
     return say("Set up exactly as drawn, {} ({}) is first to ring: {} back into {} through mix {}.", hz_words(ring.hz),
-               ring.note, name_by_id(show.loudspeakers, ring.strongest_loudspeaker),
-               name_by_id(show.inputs, ring.strongest_input), name_by_id(show.mixes, ring.strongest_mix));
+               ring.note, object_name(show, ring.strongest_loudspeaker), object_name(show, ring.strongest_input),
+               object_name(show, ring.strongest_mix));
 }
 
 std::string what_to_pull(const Show& show, const AnalysisResult& result) {
@@ -55,16 +50,14 @@ std::string what_to_pull(const Show& show, const AnalysisResult& result) {
         for (const BandProbability& entry : result.tolerance->first_ring)
             if (bands.size() < 3) bands.push_back(band_words(entry.band_hz));
     if (bands.empty()) bands.push_back(band_words(result.rings.front().band_hz));
-    if (result.tolerance && !result.tolerance->first_ring.empty() &&
-        !result.tolerance->first_ring.front().mix.empty()) {
-        const BandProbability& first = result.tolerance->first_ring.front();
+    const BandProbability* first =
+        result.tolerance && !result.tolerance->first_ring.empty() ? &result.tolerance->first_ring.front() : nullptr;
+    if (first && !first->mix.empty())
         return say(
             "No stage is set up exactly: ring out at low level before a monitor goes up, expect {} first, most likely "
-            "{} "
-            "back into {} through mix {}, and keep loudspeakers and microphones where the plan has them.",
-            listed(bands), name_by_id(show.loudspeakers, first.loudspeaker), name_by_id(show.inputs, first.input),
-            name_by_id(show.mixes, first.mix));
-    }
+            "{} back into {} through mix {}, and keep loudspeakers and microphones where the plan has them.",
+            listed(bands), object_name(show, first->loudspeaker), object_name(show, first->input),
+            object_name(show, first->mix));
     return say(
         "No stage is set up exactly: ring out at low level before a monitor goes up, expect {} first, and keep "
         "loudspeakers and microphones where the plan has them.",

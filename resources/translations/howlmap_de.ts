@@ -5967,10 +5967,6 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
 <context>
     <name>howlmap::app::StatusFigures</name>
     <message>
-        <source>What rings first if everything is raised, and between whom.</source>
-        <translation>Was zuerst pfeift, wenn alles lauter wird, und zwischen wem.</translation>
-    </message>
-    <message>
         <source>How far all sends can come up before the stage rings, if everything stands exactly as drawn.</source>
         <translation>Wie weit alle Sends noch hochkönnen, bevor die Bühne pfeift, wenn alles genau so steht wie gezeichnet.</translation>
     </message>
@@ -6009,6 +6005,14 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
     <message>
         <source>No loop: no loudspeaker plays a microphone or pickup that hears it.</source>
         <translation>Keine Schleife: Kein Lautsprecher spielt ein Mikrofon oder einen Tonabnehmer, der ihn hört.</translation>
+    </message>
+    <message>
+        <source>What rings first if everything is raised and stands exactly as drawn, and between whom.</source>
+        <translation>Was zuerst pfeift, wenn alles angehoben wird und genau wie gezeichnet steht, und zwischen wem.</translation>
+    </message>
+    <message>
+        <source>Set up by hand, band %1 rings first in %2 of 100 stages: %3 → %4.</source>
+        <translation>Von Hand aufgebaut pfeift in %2 von 100 Fällen zuerst Band %1: %3 → %4.</translation>
     </message>
 </context>
 <context>

@@ -10,7 +10,6 @@
 #include "app/export/sheet/sheet_parts.h"
 #include "app/export/sheet/sheet_text.h"
 #include "app/settings/figures.h"
-#include "core/analysis/ring_out.h"
 
 namespace howlmap::app {
 namespace {
@@ -55,13 +54,6 @@ void choose_spacing(Flow::Page& page, const SheetContent& content, const SheetOp
 }
 
 }  // namespace
-
-SheetContent sheet_content(const Show& show, const AnalysisResult& result) {
-    SheetContent content{show, result, {}};
-    if (!result.tolerance) return content;
-    content.ring_out = ring_out_bands(*result.tolerance);
-    return content;
-}
 
 QPageSize::PageSizeId paper_of_locale() {
     return QLocale().measurementSystem() == QLocale::ImperialUSSystem ? QPageSize::Letter : QPageSize::A4;

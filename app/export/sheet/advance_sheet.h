@@ -31,10 +31,11 @@ QPageSize::PageSizeId paper_of_locale();
 struct SheetContent {
     Show show;
     AnalysisResult result;
-    std::vector<RingOutBand> ring_out;  ///< most likely first
+    /// Most likely first; empty without draws.
+    std::vector<BandProbability> ring_out() const {
+        return result.tolerance ? result.tolerance->first_ring : std::vector<BandProbability>{};
+    }
 };
-/// With the ring-out list of the result, where there were draws.
-SheetContent sheet_content(const Show& show, const AnalysisResult& result);
 
 /// The plan as a block of the first page, in points. Kept apart so that the sheet does not know how a plan is drawn.
 struct PlanBlock {

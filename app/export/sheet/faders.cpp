@@ -64,10 +64,10 @@ void draw_gain(Flow& flow, const Slot& slot, double db, bool further) {
 
 }  // namespace
 
-BandRisk band_risk(const std::vector<RingOutBand>& ring_out, const std::string& mix) {
+BandRisk band_risk(const std::vector<BandProbability>& ring_out, const std::string& mix) {
     BandRisk risk;
     int rank = 0;
-    for (const RingOutBand& entry : ring_out) {
+    for (const BandProbability& entry : ring_out) {
         ++rank;
         if (entry.mix != mix) continue;
         const auto band = static_cast<std::size_t>(third_octave_of(entry.band_hz));

@@ -17,7 +17,7 @@ struct BandRisk {
     std::array<double, kThirdOctaves> probability{};
     std::array<int, kThirdOctaves> rank{};
 };
-BandRisk band_risk(const std::vector<RingOutBand>& ring_out, const std::string& mix);
+BandRisk band_risk(const std::vector<BandProbability>& ring_out, const std::string& mix);
 
 /// The 31 bands of a mix's equaliser as faders: a knob at its gain with the figure beside it, behind each a bar as high
 /// as the probability that it rings first, numbered in the order of ringing out.

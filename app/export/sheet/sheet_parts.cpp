@@ -68,7 +68,7 @@ void draw_mixes(Flow& flow, const SheetContent& content) {
     const auto sheets = report::mix_sheets(content.show);
     if (sheets.empty()) return;
     const QString words = words_on_mixes();
-    const auto risk = [&](const report::MixSheet& sheet) { return band_risk(content.ring_out, sheet.mix->id); };
+    const auto risk = [&](const report::MixSheet& sheet) { return band_risk(content.ring_out(), sheet.mix->id); };
     flow.heading(sheet_text("Mixes and starting equalisers"),
                  16.0 + flow.text_height(words, Type::small, flow.width()) +
                      mix_height(flow, sheets.front(), risk(sheets.front())));
@@ -80,19 +80,19 @@ void draw_mix_pages(Flow& flow, const SheetContent& content, bool on_this_page) 
     for (const report::MixSheet& sheet : report::mix_sheets(content.show)) {
         if (!on_this_page) flow.break_page();
         on_this_page = false;
-        std::vector<RingOutBand> bands;
-        for (const RingOutBand& band : content.ring_out)
+        std::vector<BandProbability> bands;
+        for (const BandProbability& band : content.ring_out())
             if (band.mix == sheet.mix->id && bands.size() < kBandsListed) bands.push_back(band);
-        draw_mix_page(flow, sheet, band_risk(content.ring_out, sheet.mix->id),
+        draw_mix_page(flow, sheet, band_risk(content.ring_out(), sheet.mix->id),
                       report::ring_out_list(content.show, bands));
     }
     if (on_this_page) return;
-    if (!content.ring_out.empty()) flow.break_page();  // what concerns all mixes stays off the last one's page
+    if (!content.ring_out().empty()) flow.break_page();  // what concerns all mixes stays off the last one's page
     flow.paragraph(words_on_mixes(), Type::small);
 }
 
 void draw_ring_out(Flow& flow, const SheetContent& content) {
-    report::Table table = report::ring_out_list(content.show, content.ring_out);
+    report::Table table = report::ring_out_list(content.show, content.ring_out());
     if (table.rows.empty()) return;
     if (table.rows.size() > kBandsListed) table.rows.resize(kBandsListed);
     const QString words = sheet_text(

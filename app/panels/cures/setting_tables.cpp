@@ -2,7 +2,6 @@
 #include "app/panels/cures/setting_tables.h"
 
 #include <QCoreApplication>
-#include <algorithm>
 #include <map>
 #include <set>
 
@@ -17,7 +16,7 @@ constexpr std::size_t kMixesAside = 4;
 
 QString setting_text(const char* english) { return QCoreApplication::translate("cures", english); }
 
-/// By number of the mix, then by row.
+/// By place of the mix in the show, then by row.
 using Columns = std::map<int, std::map<int, QString>>;
 
 QString cell(const char* tag, const QString& words) {
@@ -26,13 +25,15 @@ QString cell(const char* tag, const QString& words) {
 
 /// One table; `title(row)` heads a row.
 template <class Title>
-QString table(const Columns& columns, const Title& title) {
+QString table(const Show& show, const Columns& columns, const Title& title) {
     std::set<int> rows;
     for (const auto& [mix, cells] : columns)
         for (const auto& [row, words] : cells) rows.insert(row);
     QString lines = QStringLiteral("<tr><td></td>");
     for (const auto& [mix, cells] : columns)
-        lines += cell("th", setting_text(QT_TRANSLATE_NOOP("cures", "mix %1")).arg(mix));
+        lines += cell(
+            "th",
+            setting_text(QT_TRANSLATE_NOOP("cures", "mix %1")).arg(show.mixes[static_cast<std::size_t>(mix)].number));
     for (const int row : rows) {
         lines += QStringLiteral("</tr><tr><td>%1</td>").arg(title(row).toHtmlEscaped());
         for (const auto& [mix, cells] : columns) lines += cell("td", cells.contains(row) ? cells.at(row) : QString());
@@ -42,16 +43,16 @@ QString table(const Columns& columns, const Title& title) {
 
 /// As many tables as it takes.
 template <class Title>
-QString tables(const Columns& columns, const Title& title) {
+QString tables(const Show& show, const Columns& columns, const Title& title) {
     QString all;
     Columns aside;
     for (const auto& column : columns) {
         aside.insert(column);
         if (aside.size() < kMixesAside) continue;
-        all += table(aside, title);
+        all += table(show, aside, title);
         aside.clear();
     }
-    return aside.empty() ? all : all + table(aside, title);
+    return aside.empty() ? all : all + table(show, aside, title);
 }
 
 double fader_db(const Mix* mix, int band) {
@@ -60,24 +61,25 @@ double fader_db(const Mix* mix, int band) {
 
 QString fader_tables(const Show& from, const Show& to) {
     Columns columns;
-    for (const Mix& mix : to.mixes)
+    for (std::size_t m = 0; m < to.mixes.size(); ++m)
         for (int band = 0; band < static_cast<int>(kThirdOctaves); ++band) {
-            const double db = fader_db(&mix, band);
-            if (db != fader_db(find_by_id(from.mixes, mix.id), band)) columns[mix.number][band] = number_text(db, 1);
+            const double db = fader_db(&to.mixes[m], band);
+            if (db != fader_db(find_by_id(from.mixes, to.mixes[m].id), band))
+                columns[static_cast<int>(m)][band] = number_text(db, 1);
         }
-    return tables(columns, [](int band) { return band_text(kNominalThirdOctaves[static_cast<std::size_t>(band)]); });
+    return tables(to, columns,
+                  [](int band) { return band_text(kNominalThirdOctaves[static_cast<std::size_t>(band)]); });
 }
 
 QString send_tables(const Show& from, const Show& to) {
     Columns columns;
     for (const SendChange& change : send_changes(from, to)) {
-        const auto input = std::ranges::find(to.inputs, change.input, &Input::id);
-        columns[find_by_id(to.mixes, change.mix)->number][static_cast<int>(input - to.inputs.begin())] =
+        columns[index_by_id(to.mixes, change.mix)][index_by_id(to.inputs, change.input)] =
             decimal_text(change.to_db, 1);
     }
     if (columns.empty()) return {};
     return setting_text(QT_TRANSLATE_NOOP("cures", "Then set the sends, in dB, so that it stays as loud:")) +
-           tables(columns, [&](int input) { return name_text(to, to.inputs[static_cast<std::size_t>(input)].id); });
+           tables(to, columns, [&](int input) { return name_text(to, to.inputs[static_cast<std::size_t>(input)].id); });
 }
 }  // namespace
 

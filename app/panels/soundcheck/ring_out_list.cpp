@@ -13,14 +13,14 @@
 
 namespace howlmap::app {
 
-void RingOutModel::set(std::vector<RingOutBand> bands, const Show& show) {
+void RingOutModel::set(std::vector<BandProbability> bands, const Show& show) {
     beginResetModel();
     bands_ = std::move(bands);
     show_ = show;
     endResetModel();
 }
 
-const RingOutBand* RingOutModel::at(int row) const {
+const BandProbability* RingOutModel::at(int row) const {
     return row >= 0 && row < rowCount() ? &bands_[static_cast<std::size_t>(row)] : nullptr;
 }
 
@@ -29,7 +29,7 @@ int RingOutModel::rowCount(const QModelIndex& parent) const {
 }
 
 QVariant RingOutModel::data(const QModelIndex& index, int role) const {
-    const RingOutBand* band = at(index.row());
+    const BandProbability* band = at(index.row());
     if (!band) return {};
     const QString percent = band->probability < 0.01 ? tr("< 1 %") : tr("%1 %").arg(qRound(100.0 * band->probability));
     const QString who = tr("%1 → %2").arg(name_text(show_, band->loudspeaker), name_text(show_, band->input));
@@ -86,7 +86,7 @@ RingOutList::RingOutList(const Workspace& workspace, QWidget* parent)
         progress_->setValue(qRound(100.0 * fraction));
     });
     connect(list_, &QListView::activated, this, [this](const QModelIndex& index) {
-        if (const RingOutBand* band = model_->at(index.row())) Q_EMIT chosen(*band);
+        if (const BandProbability* band = model_->at(index.row())) Q_EMIT chosen(*band);
     });
     refresh();
 }
@@ -95,7 +95,7 @@ void RingOutList::refresh() {
     const auto result = work_.analysis.result();
     if (!work_.analysis.counted() || !result || !result->tolerance) return say_empty();
     progress_->hide();
-    model_->set(ring_out_bands(*result->tolerance), work_.document.show());
+    model_->set(result->tolerance->first_ring, work_.document.show());
     list_->setCurrentIndex(model_->index(0));
     say_empty();
     Q_EMIT updated();

@@ -6,7 +6,8 @@
 #include <vector>
 
 #include "app/panels/workspace.h"
-#include "core/analysis/ring_out.h"
+#include "core/loop/figures.h"
+#include "core/show/show.h"
 
 class QLabel;
 class QListView;
@@ -18,14 +19,14 @@ class RingOutModel : public QAbstractListModel {
     Q_OBJECT
   public:
     using QAbstractListModel::QAbstractListModel;
-    void set(std::vector<RingOutBand> bands, const Show& show);
-    const RingOutBand* at(int row) const;
-    const std::vector<RingOutBand>& bands() const { return bands_; }
+    void set(std::vector<BandProbability> bands, const Show& show);
+    const BandProbability* at(int row) const;
+    const std::vector<BandProbability>& bands() const { return bands_; }
     int rowCount(const QModelIndex& parent = {}) const override;
     QVariant data(const QModelIndex& index, int role) const override;
 
   private:
-    std::vector<RingOutBand> bands_;
+    std::vector<BandProbability> bands_;
     Show show_;
 };
 
@@ -37,8 +38,8 @@ class RingOutList : public QWidget {
     QListView& view() { return *list_; }
 
   Q_SIGNALS:
-    void updated();                        ///< the order is that of the latest draws
-    void chosen(const RingOutBand& band);  ///< by Enter or double click
+    void updated();                            ///< the order is that of the latest draws
+    void chosen(const BandProbability& band);  ///< by Enter or double click
 
   private:
     void refresh();

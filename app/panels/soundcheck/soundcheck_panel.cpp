@@ -44,7 +44,7 @@ SoundcheckPanel::SoundcheckPanel(const Workspace& workspace, QWidget* parent)
         pages_->setCurrentWidget(walk_);
         walk_->name_frequency(hz);
     });
-    connect(order_, &RingOutList::chosen, this, [this](const RingOutBand& band) {
+    connect(order_, &RingOutList::chosen, this, [this](const BandProbability& band) {
         pages_->setCurrentWidget(walk_);
         walk_->name_band(band);
     });

@@ -92,7 +92,7 @@ void WalkPage::go(Stage stage) {
 
 QString WalkPage::instruction() const {
     const QString so_far = cuts_ > 0 ? tr(" Cuts so far: %1, all in the log.").arg(cuts_) : QString();
-    const RingOutBand* first = order_.at(0);
+    const BandProbability* first = order_.at(0);
     switch (stage_) {
         case Stage::caution:
             if (heard_hz_)
@@ -134,15 +134,15 @@ void WalkPage::finish() {
     work_.say(tr("Ring-out done. Cuts in the log: %1.").arg(cuts_));
 }
 
-const RingOutBand* WalkPage::likely(int band) const {
-    for (const RingOutBand& b : order_.bands())
+const BandProbability* WalkPage::likely(int band) const {
+    for (const BandProbability& b : order_.bands())
         if (third_octave_of(b.band_hz) == band) return &b;
     return nullptr;
 }
 
 void WalkPage::fill_bands() {
     band_->clear();
-    for (const RingOutBand& b : order_.bands())
+    for (const BandProbability& b : order_.bands())
         band_->addItem(tr("%1 (%2 %)").arg(band_text(b.band_hz)).arg(qRound(100.0 * b.probability)),
                        third_octave_of(b.band_hz));
     for (int band = 0; band < kThirdOctaves; ++band)
@@ -153,13 +153,13 @@ void WalkPage::fill_bands() {
 void WalkPage::choose_band() {
     if (band_->currentIndex() < 0) return offer_->withdraw();
     const int band = band_->currentData().toInt();
-    if (const RingOutBand* b = likely(band)) return offer_->offer(b->hz, b->input, b->loudspeaker, b->mix);
-    const RingOutBand* first = order_.at(0);
+    if (const BandProbability* b = likely(band)) return offer_->offer(b->hz, b->input, b->loudspeaker, b->mix);
+    const BandProbability* first = order_.at(0);
     offer_->offer(std::clamp(third_octave_centre(band), kLowestHz, kHighestHz), {}, {},
                   first ? first->mix : std::string());
 }
 
-void WalkPage::name_band(const RingOutBand& band) {
+void WalkPage::name_band(const BandProbability& band) {
     if (stage_ == Stage::caution) return work_.say(tr("First the cautions: then begin the walk."));
     go(Stage::name);
     band_->setCurrentIndex(std::max(0, band_->findData(third_octave_of(band.band_hz))));
@@ -173,7 +173,7 @@ void WalkPage::name_frequency(double hz) {
     }
     go(Stage::name);
     band_->setCurrentIndex(std::max(0, band_->findData(third_octave_of(hz))));
-    const RingOutBand* b = likely(third_octave_of(hz));
+    const BandProbability* b = likely(third_octave_of(hz));
     offer_->offer(hz, b ? b->input : std::string(), b ? b->loudspeaker : std::string(), b ? b->mix : std::string());
 }
 

@@ -29,7 +29,7 @@ class WalkPage : public QWidget {
   public Q_SLOTS:
     void refresh();  ///< the order is new
     /// It rings: on to naming the band, this one first.
-    void name_band(const RingOutBand& band);
+    void name_band(const BandProbability& band);
     /// A live source or an ear with a meter knows the frequency itself. Before the cautions are read it is kept until
     /// then.
     void name_frequency(double hz);
@@ -42,7 +42,7 @@ class WalkPage : public QWidget {
     void fill_bands();
     void choose_band();
     QString instruction() const;
-    const RingOutBand* likely(int band) const;
+    const BandProbability* likely(int band) const;
 
     Workspace work_;
     const RingOutModel& order_;

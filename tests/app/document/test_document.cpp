@@ -225,6 +225,20 @@ class TestAnalysisService : public QObject {
         QVERIFY(std::abs(*analysis.result()->margin_db - (before - 3.0)) < 0.002);
         QCOMPARE(analysis.margin_db(), analysis.result()->margin_db);
     }
+    void theMarginGoesWithItsShow() {
+        Document document;
+        AnalysisService analysis(document);
+        document.replace(one_loop(), {}, false);
+        QTRY_VERIFY(analysis.counted());
+        QSignalSpy moved(&analysis, &AnalysisService::margin_moved);
+        document.begin_gesture(QStringLiteral("Louder"));
+        document.update_gesture([](Show& show) { show.mixes.front().sends.front().level_db += 1.0; });
+        QTRY_VERIFY(moved.count() > 0);
+        document.end_gesture();
+        document.replace(one_loop(), {}, false);
+        QVERIFY(!analysis.margin_db());
+        QTRY_VERIFY(analysis.counted());
+    }
     void whatIsUndoneIsRemembered() {
         Document document;
         AnalysisService analysis(document);

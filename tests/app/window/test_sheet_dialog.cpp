@@ -153,7 +153,7 @@ class TestSheetDialog : public QObject {
         printer.setPageSize(QPageSize(QPageSize::A4));
         SheetOptions options = dialog_->options();
         options.paper = QPageSize::A4;
-        const SheetContent content{document_.show(), *analysis_.result(), {}};
+        const SheetContent content{document_.show(), *analysis_.result()};
         print_sheet(printer, content, options, plan_of_sheet(content, {}));
         const QByteArray printed = bytes_of(path("printed.pdf")),
                          saved = sheet_pdf(content, options, plan_of_sheet(content, {}));

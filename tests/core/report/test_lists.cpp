@@ -94,10 +94,10 @@ class TestLists : public QObject {
 
     void ring_out_list_tells_who_rings_and_what_is_cut_already() {
         const Show show = two_player_show();
-        const Table table =
-            ring_out_list(show, {{500.0, 0.42, 512.0, {}, {}, {}},
-                                 {1250.0, 0.1, 1187.0, show.inputs[0].id, show.loudspeakers[0].id, show.mixes[0].id},
-                                 {2000.0, 0.001, 2000.0, "gone", "w1", "m1"}});
+        const Table table = ring_out_list(
+            show, {{500.0, 0.42, 512.0, {}, {}, {}, {}},
+                   {1250.0, 0.1, 1187.0, show.inputs[0].id, show.loudspeakers[0].id, show.mixes[0].id, {}},
+                   {2000.0, 0.001, 2000.0, "gone", "w1", "m1", {}}});
         QCOMPARE(table.rows[0], (std::vector<std::string>{"500 Hz", "512 Hz", "42 %",
                                                           "not known: no loop as drawn reaches it", "mix 1: -6 dB"}));
         QCOMPARE(table.rows[1],
@@ -142,7 +142,7 @@ class TestLists : public QObject {
         show.mixes[0].sends[0].level_db = 92.5;
         show.mixes[0].delay_ms = 1.5;
         show.inputs[0].high_pass = HighPass{1250.0, 2, {}};
-        const std::vector<RingOutBand> bands{{1250.0, 0.4, 1187.0, "fid", "w1", "m1"}};
+        const std::vector<BandProbability> bands{{1250.0, 0.4, 1187.0, "fid", "w1", "m1", {}}};
         const auto with_points = all_lists(show, bands);
         set_decimal_mark(',');
         QCOMPARE(hz_words(1250.0), std::string("1,25 kHz"));

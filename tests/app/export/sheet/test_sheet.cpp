@@ -9,10 +9,12 @@
 #include "app/export/sheet/table_block.h"
 #include "core/file/read.h"
 #include "core/units/bands.h"
+#include "tests/app/export/sheet/written_pages.h"
 #include "tests/support/registry.h"
 
 using namespace howlmap;
 using namespace howlmap::app;
+using namespace howlmap::app::test;
 
 namespace {
 
@@ -65,9 +67,6 @@ SheetContent content_of(int inputs, int mixes, bool stretch) {
     AnalysisResult& result = content.result;
     result.margin_db = 4.2;
     result.verdict = Verdict::tight;
-    result.tolerance = ToleranceFigures{1000, 1, 2.1, 4.0, 6.0, {}};
-    for (const auto& [band, probability] : {std::pair{500.0, 0.4}, {315.0, 0.3}, {1250.0, 0.2}, {200.0, 0.1}})
-        result.tolerance->first_ring.push_back({band, probability, band, {}, {}, {}, {}});
     Ring ring;
     ring.hz = 512.0;
     ring.note = "C5";
@@ -77,9 +76,10 @@ SheetContent content_of(int inputs, int mixes, bool stretch) {
         ring.strongest_mix = "m1";
     }
     result.rings = {ring};
-    for (const BandProbability& first : result.tolerance->first_ring)
-        content.ring_out.push_back({first.band_hz, first.probability, first.band_hz, ring.strongest_input,
-                                    ring.strongest_loudspeaker, ring.strongest_mix});
+    result.tolerance = ToleranceFigures{1000, 1, 2.1, 4.0, 6.0, {}};
+    for (const auto& [band, probability] : {std::pair{500.0, 0.4}, {315.0, 0.3}, {1250.0, 0.2}, {200.0, 0.1}})
+        result.tolerance->first_ring.push_back(
+            {band, probability, band, ring.strongest_input, ring.strongest_loudspeaker, ring.strongest_mix, {}});
     return content;
 }
 
@@ -105,17 +105,6 @@ PlanBlock placeholder() {
     return {[](QSizeF room) { return room.height(); },
             [](QPainter& painter, const QRectF& rect) { painter.drawRect(rect); },
             {}};
-}
-
-QString run(const QString& program, const QStringList& arguments) {
-    QProcess process;
-    process.start(program, arguments);
-    if (!process.waitForFinished(30000) || process.exitCode() != 0) return {};
-    return QString::fromUtf8(process.readAllStandardOutput());
-}
-
-QString without_breaks(QString text) {
-    return text.replace(QChar::Nbsp, u' ').replace(QRegularExpression(QStringLiteral("\\s+")), QStringLiteral(" "));
 }
 
 }  // namespace
@@ -217,7 +206,7 @@ class TestSheet : public QObject {
         QVERIFY(file.open(QIODevice::ReadOnly));
         auto read = read_show(file.readAll().toStdString());
         QVERIFY(read);
-        SheetContent content{read->show, {}, {}};
+        SheetContent content{read->show, {}};
         content.show.performers.front().notes = "hears with the left ear only";
         content.show.loudspeakers.front().notes = "brings its own stand";
         AnalysisOptions quick;
@@ -347,73 +336,10 @@ class TestSheet : public QObject {
     }
 
   private:
-    static void write(const QByteArray& bytes, const QString& path) {
-        QFile file(path);
-        QVERIFY(file.open(QIODevice::WriteOnly));
-        QCOMPARE(file.write(bytes), bytes.size());
-    }
-
     static QString text_of(const SheetContent& content, const SheetOptions& options, const QTemporaryDir& dir) {
         const QString path = dir.filePath(QStringLiteral("text.pdf"));
         write(sheet_pdf(content, options, placeholder()), path);
         return run(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), path, QStringLiteral("-")});
-    }
-
-    /// Middles of the dark runs of a row of pixels.
-    static QList<double> runs_of(const QImage& page, int y, int from, int to) {
-        constexpr int kDark = 110;  // grid lines are lighter
-        QList<double> middles;
-        for (int x = from; x < to; ++x) {
-            if (qGray(page.pixel(x, y)) > kDark) continue;
-            const int start = x;
-            while (x < to && qGray(page.pixel(x, y)) <= kDark) ++x;
-            middles.append((start + x - 1) / 2.0);
-        }
-        return middles;
-    }
-
-    /// Widths in pixels of the stage (between its side edges) and of the scale bar (between its outer ticks).
-    static QPair<double, double> widths_on(const QImage& page) {
-        double stage = 0.0, bar = 0.0;
-        for (int y = page.height() / 10; y < page.height() * 9 / 10; ++y) {
-            const QList<double> all = runs_of(page, y, 0, page.width());
-            if (all.size() == 2) stage = std::max(stage, all[1] - all[0]);
-            // The bar is the only thing with three ticks near the left margin; words follow it.
-            const QList<double> left = runs_of(page, y, 0, page.width() / 2);
-            if (left.size() >= 3 && left[0] < page.width() / 8 && std::abs(left[0] + left[2] - 2.0 * left[1]) < 3.0)
-                bar = std::max(bar, left[2] - left[0]);
-        }
-        return {stage, bar};
-    }
-
-    /// Words as rectangles from pdftotext: inside the page, and no two of a page overlap by more than a hair.
-    static void check_boxes(const QString& xml, int least_pages = 5) {
-        static const QRegularExpression page_line(QStringLiteral("<page width=\"([0-9.]+)\" height=\"([0-9.]+)\">"));
-        static const QRegularExpression word_line(QStringLiteral(
-            "<word xMin=\"([0-9.-]+)\" yMin=\"([0-9.-]+)\" xMax=\"([0-9.-]+)\" yMax=\"([0-9.-]+)\">([^<]*)"));
-        QRectF page;
-        QList<QPair<QRectF, QString>> words;
-        int pages = 0;
-        for (const QString& line : xml.split(QLatin1Char('\n'))) {
-            if (const auto match = page_line.match(line); match.hasMatch()) {
-                page = QRectF(0, 0, match.captured(1).toDouble(), match.captured(2).toDouble());
-                words.clear();
-                ++pages;
-            }
-            const auto match = word_line.match(line);
-            if (!match.hasMatch()) continue;
-            const QRectF box(QPointF(match.captured(1).toDouble(), match.captured(2).toDouble()),
-                             QPointF(match.captured(3).toDouble(), match.captured(4).toDouble()));
-            QVERIFY2(page.contains(box), qPrintable(match.captured(5)));
-            for (const auto& [other, text] : words) {
-                // Boxes hold a font's full ascent and descent, so lines touch by a part of their height.
-                const QRectF common = box.intersected(other);
-                QVERIFY2(common.width() < 0.6 || common.height() < 0.4 * std::min(box.height(), other.height()),
-                         qPrintable(QStringLiteral("page %1: %2 over %3").arg(pages).arg(match.captured(5), text)));
-            }
-            words.append({box, match.captured(5)});
-        }
-        QVERIFY(pages >= least_pages);
     }
 };
 

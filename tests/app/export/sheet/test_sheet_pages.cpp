@@ -30,7 +30,7 @@ SheetContent analysed(Show show) {
     show.tolerance.draws = 32;  // enough for a ring-out list
     AnalysisOptions quick;
     quick.listening = false;
-    return sheet_content(show, *analyse(show, quick));
+    return {show, *analyse(show, quick)};
 }
 
 /// The text of each page.

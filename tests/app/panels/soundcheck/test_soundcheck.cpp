@@ -130,7 +130,7 @@ class TestSoundcheck : public QObject {
         const RingOutModel& model = desk_->panel.order().model();
         QCOMPARE(model.rowCount(), static_cast<int>(draws.size()));
         for (int row = 0; row < model.rowCount(); ++row) {
-            const RingOutBand& band = *model.at(row);
+            const BandProbability& band = *model.at(row);
             QCOMPARE(band.band_hz, draws[static_cast<std::size_t>(row)].band_hz);
             QCOMPARE(third_octave_of(band.hz), third_octave_of(band.band_hz));
             QCOMPARE(band.loudspeaker, std::string("w1"));
@@ -246,7 +246,7 @@ class TestSoundcheck : public QObject {
         await_order();
         WalkPage& walk = desk_->panel.walk();
         QVERIFY(find<QLabel>(walk, "walk_caution")->text().contains(QStringLiteral("ears protected")));
-        const RingOutBand first = *desk_->panel.order().model().at(0);
+        const BandProbability first = *desk_->panel.order().model().at(0);
         walk.name_band(first);
         QCOMPARE(walk.stage(), WalkPage::Stage::caution);
         QPushButton* forward = find<QPushButton>(walk, "walk_forward");
