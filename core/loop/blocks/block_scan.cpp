@@ -2,6 +2,7 @@
 #include "core/loop/blocks/block_scan.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/loop/crossings.h"
 #include "core/loop/locus_step.h"
@@ -15,6 +16,10 @@ constexpr double kSlack = 1.1;
 constexpr double kSurveySlack = 1.03;   // gains are linear over the blocks of the survey
 constexpr double kBetweenKnots = 1.46;  // a room term between two knots against the larger of both, slack included
 constexpr double kSure = 1e-3;          // 0.01 dB
+
+/// What single precision is scaled by: a power of two, so that a crossing comes out the same to the last digit, however
+/// large the loop gains are that were asked for.
+double scale_of(double size) { return std::ldexp(1.0, std::ilogb(size)); }
 
 /// About how wrong the size between two points is: a locus that turns by b and grows by a (nepers) between them bends
 /// away from the spiral through both by an eighth of its second difference, which is of the order of a^2 + b^2.
@@ -124,9 +129,9 @@ void BlockScan::survey(std::size_t part) {
     if (surveyed_[part]) return;
     surveyed_[part] = true;
     const Block& block = shared_->survey().grid.blocks[part];
-    const double scale = best_.size;
+    const double scale = scale_of(best_.size);
     quick_.enter(block, shared_->survey_chains().at(part), scale, true);
-    if (!quick_.may_reach(1.0 / kBetweenKnots)) return;
+    if (!quick_.may_reach(best_.size / scale / kBetweenKnots)) return;
     double segments[kBlockPoints];  // bound between two knots: the variance adds up
     for (std::size_t i = 0; i + 1 < kBlockPoints; ++i)
         segments[i] = kSurveySlack * scale *
@@ -147,9 +152,9 @@ void BlockScan::survey(std::size_t part) {
 bool BlockScan::fill_spectrum(const Block& block, const ChainValues& chains, int depth) {
     BlockSpectrum& spectrum = *spectra_[static_cast<std::size_t>(depth)];
     if (depth == 0 && quick_.fits(block)) {
-        const double scale = best_.size;
+        const double scale = scale_of(best_.size);
         quick_.enter(block, chains, scale, false);
-        if (!quick_.may_reach(1.0 / kSlack)) return false;
+        if (!quick_.may_reach(best_.size / scale / kSlack)) return false;
         quick_.copy(scale, spectrum.matrix());
     } else {
         if (room_) room_->enter(block);

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace howlmap {
 namespace {
@@ -198,9 +199,11 @@ void IntervalBounds::order(const Placement& placement, const Wiring& wiring, con
         fill_matrix(interval, placement, wiring);
         if (!interval.rms.empty()) fill_squares(interval, wiring);
         const double rough = find_balance(n, balances_[i]);
-        double bound = balanced_norm(n);
-        if (!interval.rms.empty()) bound += room_norm(interval, wiring, balances_[i]);
-        if (forecast) bound = std::min(bound, rough * forecast->most(interval.hz));
+        double bound = forecast ? rough * forecast->most(interval.hz) : std::numeric_limits<double>::infinity();
+        if (!std::isfinite(bound)) {  // nothing is known
+            bound = balanced_norm(n);
+            if (!interval.rms.empty()) bound += room_norm(interval, wiring, balances_[i]);
+        }
         entries.push_back({bound, rough, i, interval.first, interval.last});
     }
     std::sort(entries.begin(), entries.end(), [](const Entry& a, const Entry& b) { return a.bound > b.bound; });

@@ -22,10 +22,10 @@ QuickField::QuickField(const BlockModel& shared, const Placement& placement)
       phases_(wiring_->speakers),
       factors_(wiring_->size() * wiring_->size(), 1.0F),
       states_(stride_),
-      rms_low_(pairs_),
-      rms_high_(pairs_),
-      rms_(pairs_),
-      rms_rise_(pairs_),
+      rms_low_(stride_),
+      rms_high_(stride_),
+      rms_(stride_),
+      rms_rise_(stride_),
       h_(pairs_),
       heard_(wiring_->inputs * wiring_->buses + wiring_->slots.size()),
       matrix_(wiring_->size() * wiring_->size()),
@@ -54,6 +54,7 @@ void QuickField::set(const Stance& stance, const DrawNumbers& numbers) {
     for (std::size_t l = 0; l < phases_.size(); ++l)
         phases_[l] = static_cast<std::complex<float>>(std::polar(1.0, 2.0 * kPi * stance.phases[l]));
     stance_sends_ = stance.sends;
+    sends_scale_ = 0.0;
     node_ = kNoNode;
     if (const RoomBlocks* room = shared_->room())
         for (std::size_t pair = 0; pair < pairs_; ++pair)
@@ -73,12 +74,6 @@ bool QuickField::fits(const Block& block) const {
                        [&](const CapLeg& cap) { return width * cap.columns_a_hertz <= kMostColumns; });
 }
 
-float QuickField::CapLeg::at(double hz) const {
-    const double x = hz * columns_a_hertz;
-    const auto column = std::min(static_cast<std::size_t>(x), row.size() - 2);
-    return row[column] + static_cast<float>(x - static_cast<double>(column)) * (row[column + 1] - row[column]);
-}
-
 void QuickField::load_node(std::size_t node) {
     if (node_ == node) return;
     node_ = node;
@@ -93,19 +88,6 @@ void QuickField::load_node(std::size_t node) {
             rms_high_[pair] = static_cast<float>(room->rms(pair, node + 1));
         }
 }
-
-namespace {
-/// Values at the first point of a block and their rise from point to point.
-void between_nodes(const Block& block, const std::vector<float>& low, const std::vector<float>& high,
-                   std::vector<float>& at, std::vector<float>& rise) {
-    const auto t = static_cast<float>(block.at), step = static_cast<float>(block.rise);
-    for (std::size_t i = 0; i < low.size(); ++i) {
-        const float span = high[i] - low[i];
-        at[i] = low[i] + t * span;
-        rise[i] = step * span;
-    }
-}
-}  // namespace
 
 const std::vector<QuickLanes>& QuickField::steps_of(double step_hz) {
     for (int i = 0; i < 2; ++i)
@@ -123,23 +105,48 @@ const std::vector<QuickLanes>& QuickField::steps_of(double step_hz) {
 
 void QuickField::enter(const Block& block, const ChainValues& chains, double scale, bool at_knots) {
     load_node(block.node);
-    between_nodes(block, low_, high_, gains_, rises_);
-    for (std::size_t i = 0; i < cap_count_; ++i) {
-        const CapLeg& cap = caps_[i];
-        const float last = (gains_[cap.leg] + 15.0F * rises_[cap.leg]) * cap.at(block.hz(kBlockPoints - 1));
-        gains_[cap.leg] *= cap.at(block.low_hz);
-        rises_[cap.leg] = (last - gains_[cap.leg]) / 15.0F;
-    }
+    const auto t = static_cast<float>(block.at), step = static_cast<float>(block.rise);
+    quick_between(low_.data(), high_.data(), low_.size(), t, step, gains_.data(), rises_.data());
+    add_caps(block);
     quick_starts(delays_.data(), gains_.data(), rises_.data(), delays_.size(), block.low_hz, starts_);
     quick_paths(first_.data(), pairs_, steps_of(block.step_hz).data(), starts_, h_.data());
     if (shared_->room()) add_room(block, at_knots);
-    sends_.set(*wiring_, stance_sends_, scale);
+    if (scale != sends_scale_) sends_.set(*wiring_, stance_sends_, scale);
+    sends_scale_ = scale;
     quick_matrix(*wiring_, sends_, h_.data(), chains.quick_hears.data(), chains.quick_speaks.data(), phases_.data(),
                  factors_.data(), heard_.data(), matrix_.data());
 }
 
+namespace {
+/// A place between two columns of a table.
+struct Column {
+    Column(double place, std::size_t columns)
+        : low(std::min(static_cast<std::size_t>(place), columns - 2)),
+          t(static_cast<float>(place - static_cast<double>(low))) {}
+    float of(const std::vector<float>& row) const { return row[low] + t * (row[low + 1] - row[low]); }
+    std::size_t low;
+    float t;
+};
+}  // namespace
+
+void QuickField::add_caps(const Block& block) {
+    for (std::size_t i = 0; i < cap_count_;) {
+        // All legs of one kind of cabinet lie at the same columns.
+        const double scale = caps_[i].columns_a_hertz;
+        const std::size_t columns = caps_[i].row.size();
+        const Column first(block.low_hz * scale, columns), last(block.hz(kBlockPoints - 1) * scale, columns);
+        for (; i < cap_count_ && caps_[i].columns_a_hertz == scale && caps_[i].row.size() == columns; ++i) {
+            const CapLeg& cap = caps_[i];
+            const float end = (gains_[cap.leg] + 15.0F * rises_[cap.leg]) * last.of(cap.row);
+            gains_[cap.leg] *= first.of(cap.row);
+            rises_[cap.leg] = (end - gains_[cap.leg]) / 15.0F;
+        }
+    }
+}
+
 void QuickField::add_room(const Block& block, bool at_knots) {
-    between_nodes(block, rms_low_, rms_high_, rms_, rms_rise_);
+    quick_between(rms_low_.data(), rms_high_.data(), stride_, static_cast<float>(block.at),
+                  static_cast<float>(block.rise), rms_.data(), rms_rise_.data());
     const double spacing = shared_->room()->field().knot_spacing_hz();
     if (at_knots) {
         const auto first = static_cast<std::uint64_t>(std::llround(block.low_hz / spacing));

@@ -36,6 +36,7 @@ class QuickField {
 
   private:
     void load_node(std::size_t node);
+    void add_caps(const Block& block);
     void add_room(const Block& block, bool at_knots);
     const std::vector<QuickLanes>& steps_of(double step_hz);
 
@@ -43,7 +44,6 @@ class QuickField {
         std::size_t leg;
         double columns_a_hertz;
         std::vector<float> row;
-        float at(double hz) const;
     };
     struct Steps {
         double step_hz = 0.0;
@@ -63,6 +63,7 @@ class QuickField {
     QuickStarts starts_;
     std::vector<double> stance_sends_;
     QuickSends sends_;
+    double sends_scale_ = 0.0;  // that they are divided by; 0: not set yet
     std::vector<std::complex<float>> phases_;
     std::vector<float> factors_;  // of the elements of a matrix
     std::size_t node_ = 0;

@@ -42,6 +42,16 @@ void QuickSteps(const double* HWY_RESTRICT delays, std::size_t count, double ste
     }
 }
 
+void QuickBetween(const float* HWY_RESTRICT low, const float* HWY_RESTRICT high, std::size_t count, float t, float step,
+                  float* HWY_RESTRICT at, float* HWY_RESTRICT rise) {
+    const F f;
+    for (std::size_t i = 0; i < count; i += hn::Lanes(f)) {
+        const V from = hn::LoadU(f, low + i), span = hn::Sub(hn::LoadU(f, high + i), from);
+        hn::StoreU(hn::MulAdd(SetV(t), span, from), f, at + i);
+        hn::StoreU(hn::Mul(SetV(step), span), f, rise + i);
+    }
+}
+
 #if HWY_TARGET == HWY_SCALAR
 HWY_INLINE V Turns(const double* delays, double low_hz) {
     const double turns = -low_hz * delays[0];
@@ -289,6 +299,7 @@ HWY_AFTER_NAMESPACE();
 #if HWY_ONCE
 namespace howlmap {
 HWY_EXPORT(QuickSteps);
+HWY_EXPORT(QuickBetween);
 HWY_EXPORT(QuickStartsOf);
 HWY_EXPORT(QuickPaths);
 HWY_EXPORT(QuickRoomAtKnots);
@@ -317,6 +328,10 @@ void QuickSends::set(const Wiring& wiring, const std::vector<double>& gains, dou
 
 void quick_steps(const double* delays, std::size_t count, double step_hz, QuickLanes* steps) {
     HWY_DYNAMIC_DISPATCH(QuickSteps)(delays, count, step_hz, steps);
+}
+void quick_between(const float* low, const float* high, std::size_t count, float t, float step, float* at,
+                   float* rise) {
+    HWY_DYNAMIC_DISPATCH(QuickBetween)(low, high, count, t, step, at, rise);
 }
 void quick_starts(const double* delays, const float* gains, const float* rises, std::size_t count, double low_hz,
                   QuickStarts& starts) {

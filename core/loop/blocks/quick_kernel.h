@@ -16,6 +16,10 @@ inline constexpr std::size_t kQuickPad = 16;
 /// steps[leg] = exp(-2 pi j step_hz delay i) at point i. Given: count a multiple of kQuickPad.
 void quick_steps(const double* delays, std::size_t count, double step_hz, QuickLanes* steps);
 
+/// Values between two nodes: at[i] = low[i] + t (high[i] - low[i]), rise[i] = step (high[i] - low[i]). Given: count a
+/// multiple of kQuickPad.
+void quick_between(const float* low, const float* high, std::size_t count, float t, float step, float* at, float* rise);
+
 /// Contributions of the legs at the first point of a block, and how their sizes rise from point to point.
 struct QuickStarts {
     std::vector<float> re, im, rise_re, rise_im;
