@@ -23,8 +23,10 @@ inline constexpr double kNoLoopDb = std::numeric_limits<double>::infinity();
 
 class Analyst {
   public:
-    /// `base`: the show that was asked about; the others differ from it by cures. Refers to both.
-    Analyst(const Show& base, const Job& job) : base_(base), job_(job) {}
+    /// `base`: the show that was asked about; the others differ from it by cures. `before`: its margins, where they are
+    /// known already. Refers to base and job.
+    Analyst(const Show& base, const std::optional<Margins>& before, const Job& job)
+        : base_(base), before_(before), job_(job) {}
     /// With the draws of the show. Absent only when cancelled.
     std::optional<Findings> full(const Show& show);
     /// Margin to count on by the first 64 draws, dB; kNoLoopDb without a loop. For choosing only. Any value when
@@ -40,17 +42,20 @@ class Analyst {
         double margin_db = kNoLoopDb, up_to_db = 0.0;
         std::vector<std::optional<DrawnMargin>> draws;
     };
-    /// What the first draws say of the base; how far above their 5th percentile about the 12th lies.
+    /// What the first draws say of the base; how far above their 5th percentile the 15th lies.
     struct Few {
         double margin_db = 0.0, to_likely_db = 0.0;
     };
     Screened screened(const Show& show, double up_to_db);
     const Few& base_few();
-    const std::shared_ptr<const PeakForecast>& forecast();
+    /// For a show of which some draws were screened.
+    DrawHints hints(const Screened& known);
 
     const Show& base_;
+    std::optional<Margins> before_;
     const Job& job_;
     std::optional<std::shared_ptr<const PeakForecast>> forecast_;  ///< of the base, once it was asked for
+    std::vector<std::size_t> lowest_;  ///< draws that were the lowest in the first show that was fully analysed
     std::vector<std::pair<Show, Findings>> known_;
     std::vector<std::pair<Show, Screened>> screened_;
     std::optional<Few> base_few_;

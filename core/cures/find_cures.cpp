@@ -36,7 +36,8 @@ Plan nothing_to_do(const Show& show, const Margins& before) {
 
 /// Everything that both calls start from. The analyst refers to the job.
 struct Start {
-    Start(const Show& show, const Job& job) : analyst(show, job), loudness(show), guard(show) {}
+    Start(const Show& show, const CureOptions& options, const Job& job)
+        : analyst(show, options.before, job), loudness(show), guard(show) {}
     cures::Analyst analyst;
     cures::Loudness loudness;
     cures::Guard guard;
@@ -46,7 +47,7 @@ struct Start {
 
 /// None when cancelled.
 std::unique_ptr<Start> start(const Show& show, const CureOptions& options, const Job& job) {
-    auto s = std::make_unique<Start>(show, job);
+    auto s = std::make_unique<Start>(show, options, job);
     if (options.before) {
         s->before = *options.before;
     } else {

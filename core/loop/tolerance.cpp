@@ -1,16 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/loop/tolerance.h"
 
-#include <oneapi/tbb/enumerable_thread_specific.h>
-#include <oneapi/tbb/parallel_for.h>
-
 #include <algorithm>
-#include <atomic>
 #include <cmath>
 #include <limits>
 #include <map>
 
-#include "core/loop/blocks/block_scan.h"
+#include "core/loop/draw_run.h"
 #include "core/loop/drawn_models.h"
 #include "core/loop/first_rings.h"
 #include "core/loop/stability.h"
@@ -71,60 +67,6 @@ ToleranceFigures figures_of(const std::vector<std::optional<DrawnMargin>>& margi
     return figures;
 }
 
-namespace {
-constexpr std::size_t kLearnedFrom = 32, kWorthLearning = 300;  // draws
-
-/// Margins of all draws that have none yet; those above a limit stay without. On all cores.
-class DrawRun {
-  public:
-    DrawRun(const Show& show, int draws, const Job& job, std::shared_ptr<const PeakForecast> forecast = {})
-        : shared_(show, Purpose::draws),
-          job_(job),
-          margins_(static_cast<std::size_t>(draws)),
-          forecast_(std::move(forecast)) {}
-
-    /// Crossings of loop gains above `least`.
-    void run(double least) {
-        if (shared_.model().empty()) return;
-        tbb::enumerable_thread_specific<BlockScan> scans([&] { return BlockScan(shared_); });
-        if (!forecast_ && margins_.size() >= kWorthLearning) learn(scans);
-        std::atomic<std::size_t> done = 0;
-        tbb::parallel_for(std::size_t{0}, margins_.size(), [&](std::size_t d) {
-            if (job_.cancelled()) return;
-            if (!margins_[d]) margins_[d] = scans.local().margin(d, least, forecast_.get());
-            job_.report(static_cast<double>(++done) / static_cast<double>(margins_.size()));
-        });
-    }
-    std::shared_ptr<const PeakForecast> forecast() {
-        if (shared_.model().empty()) return {};
-        tbb::enumerable_thread_specific<BlockScan> scans([&] { return BlockScan(shared_); });
-        learn(scans);
-        return forecast_;
-    }
-    const std::vector<std::optional<DrawnMargin>>& margins() const { return margins_; }
-    std::size_t found() const {
-        return static_cast<std::size_t>(
-            std::count_if(margins_.begin(), margins_.end(), [](const auto& margin) { return margin.has_value(); }));
-    }
-
-  private:
-    template <class Scans>
-    void learn(Scans& scans) {
-        if (!shared_.room()) return;
-        std::vector<std::vector<double>> peaks(kLearnedFrom);
-        tbb::parallel_for(std::size_t{0}, peaks.size(), [&](std::size_t d) {
-            if (!job_.cancelled()) peaks[d] = scans.local().peaks(d);
-        });
-        if (!job_.cancelled()) forecast_ = std::make_shared<const PeakForecast>(scans.local().intervals(), peaks);
-    }
-
-    BlockModel shared_;
-    const Job& job_;
-    std::vector<std::optional<DrawnMargin>> margins_;
-    std::shared_ptr<const PeakForecast> forecast_;
-};
-}  // namespace
-
 std::shared_ptr<const PeakForecast> learned_forecast(const Show& show, const Job& job) {
     return DrawRun(show, 0, job).forecast();
 }
@@ -145,26 +87,73 @@ std::vector<std::optional<DrawnMargin>> drawn_margins(const Show& show, int draw
     return run.margins();
 }
 
-std::vector<std::optional<DrawnMargin>> lowest_margins(const Show& show, int draws, double likely_db, const Job& job,
-                                                       std::shared_ptr<const PeakForecast> forecast) {
+namespace {
+/// Order statistics that the 5th percentile lies between, the lower ones included.
+std::size_t needed_of(std::size_t draws) { return std::min(draws, (draws - 1) / 20 + 2); }
+
+/// Loop gain above which crossings are looked for; goes down until enough draws have one.
+void run_until_enough(DrawRun& run, double least, const Job& job) {
     constexpr double kFurtherDb = 2.0;
-    DrawRun run(show, draws, job, std::move(forecast));
-    // Both order statistics that the percentile lies between.
-    const std::size_t needed = std::min(run.margins().size(), (run.margins().size() - 1) / 20 + 2);
-    double least = std::max(kLeastLoop, db_to_ratio(-likely_db));
+    const std::size_t needed = needed_of(run.margins().size());
     for (double further = kFurtherDb; !job.cancelled(); further *= 2.0) {
         run.run(least);
-        if (run.found() >= needed || least <= kLeastLoop) break;
+        const auto enough = run.lowest(needed);
+        if ((enough && db_to_ratio(-*enough) >= least) || least <= kLeastLoop) break;
         least = std::max(kLeastLoop, least * db_to_ratio(-further));
     }
+}
+
+double least_of(double likely_db) { return std::max(kLeastLoop, db_to_ratio(-likely_db)); }
+
+/// The draws in the order in which they are looked into, some at a time: those that may be the lowest first.
+std::vector<std::vector<std::size_t>> batches_of(std::size_t draws, const std::vector<std::size_t>& first) {
+    constexpr std::size_t kBatch = 250;
+    std::vector<std::vector<std::size_t>> batches{{}};
+    std::vector<bool> taken(draws);
+    for (const std::size_t d : first) {
+        if (d >= draws) continue;
+        batches.front().push_back(d);
+        taken[d] = true;
+    }
+    for (std::size_t d = 0; d < draws; ++d) {
+        if (taken[d]) continue;
+        if (batches.size() == 1 || batches.back().size() == kBatch) batches.emplace_back();
+        batches.back().push_back(d);
+    }
+    return batches;
+}
+
+/// Those with the lowest margins, at most so many, lowest first.
+std::vector<std::size_t> lowest_draws(const std::vector<std::optional<DrawnMargin>>& margins, std::size_t most) {
+    std::vector<std::size_t> draws;
+    for (std::size_t d = 0; d < margins.size(); ++d)
+        if (margins[d]) draws.push_back(d);
+    std::ranges::stable_sort(draws, {}, [&](std::size_t d) { return margins[d]->margin_db; });
+    draws.resize(std::min(draws.size(), most));
+    return draws;
+}
+}  // namespace
+
+std::vector<std::optional<DrawnMargin>> lowest_margins(const Show& show, int draws, double likely_db, const Job& job,
+                                                       const DrawHints& hints) {
+    DrawRun run(show, draws, job, hints);
+    run_until_enough(run, least_of(likely_db), job);
     return run.margins();
 }
 
-std::optional<CountOn> margin_to_count_on(const Show& show, double likely_db, const Job& job,
-                                          std::shared_ptr<const PeakForecast> forecast) {
-    const auto lowest = lowest_margins(show, show.tolerance.draws, likely_db, job, std::move(forecast));
+std::optional<CountOn> margin_to_count_on(const Show& show, double likely_db, const Job& job, const DrawHints& hints) {
+    DrawRun run(show, show.tolerance.draws, job, hints);
+    const std::size_t needed = needed_of(run.margins().size());
+    double least = least_of(likely_db);
+    for (const auto& batch : batches_of(run.margins().size(), hints.lowest)) {
+        run.run(least, batch);
+        // The lowest of some draws are no lower than those of all: what is better than these does not count.
+        if (const auto enough = run.lowest(needed)) least = std::max(least, db_to_ratio(-*enough));
+    }
+    run_until_enough(run, least, job);
     if (job.cancelled()) return std::nullopt;
-    return CountOn{figures_of(lowest, show.tolerance.seed).margin_p05_db};
+    return CountOn{figures_of(run.margins(), show.tolerance.seed).margin_p05_db,
+                   lowest_draws(run.margins(), 2 * needed)};
 }
 
 }  // namespace howlmap
