@@ -28,20 +28,26 @@ FilterHandles::FilterHandles(Document& document, ResponsePlot& plot)
     plot_.installEventFilter(this);
 }
 
-void FilterHandles::set_mix(const std::string& mix) {
-    if (mix != mix_) chosen_.reset();
-    mix_ = mix;
-    refresh();
+std::vector<FilterHandles::Handle> FilterHandles::handles_of(const Mix* mix) {
+    std::vector<Handle> handles;
+    if (!mix) return handles;
+    for (const PeakFilter& notch : mix->notches)
+        handles.push_back({notch.hz, notch.gain_db, false, qstr(report::peak_words(notch))});
+    if (mix->high_pass)
+        handles.push_back({mix->high_pass->hz, -3.0, true, qstr(report::high_pass_words(*mix->high_pass))});
+    return handles;
 }
 
-void FilterHandles::refresh() {
-    handles_.clear();
-    if (const Mix* mix = find_by_id(document_.show().mixes, mix_)) {
-        for (const PeakFilter& notch : mix->notches)
-            handles_.push_back({notch.hz, notch.gain_db, false, qstr(report::peak_words(notch))});
-        if (mix->high_pass)
-            handles_.push_back({mix->high_pass->hz, -3.0, true, qstr(report::high_pass_words(*mix->high_pass))});
-    }
+void FilterHandles::set_mix(const std::string& mix) {
+    std::vector<Handle> handles = handles_of(find_by_id(document_.show().mixes, mix));
+    if (mix == mix_ && handles == handles_) return;
+    if (mix != mix_) chosen_.reset();
+    mix_ = mix;
+    handles_ = std::move(handles);
+    place();
+}
+
+void FilterHandles::place() {
     for (QCPLayerable* old : plot_.layer(QLatin1StringView(kLayer))->children())
         if (auto* item = qobject_cast<QCPAbstractItem*>(old)) plot_.removeItem(item);
     const Ink ink = Ink::from(plot_.palette());
@@ -77,7 +83,7 @@ bool FilterHandles::press(const QMouseEvent& event) {
     if (!at) return false;
     held_ = chosen_ = at;
     document_.begin_gesture(handles_[*at].high_pass ? tr("Move high-pass") : tr("Move notch"));
-    refresh();
+    place();
     return true;
 }
 
@@ -93,7 +99,7 @@ bool FilterHandles::move(const QMouseEvent& event) {
     document_.update_gesture([&, notch = *held_](Show& show) {
         high_pass ? set_high_pass(show, mix_, hz) : set_notch(show, mix_, notch, hz, db);
     });
-    refresh();
+    set_mix(mix_);
     return true;
 }
 
@@ -122,6 +128,9 @@ bool FilterHandles::eventFilter(QObject*, QEvent* event) {
             return release();
         case QEvent::Wheel:
             return wheel(static_cast<QWheelEvent&>(*event));
+        case QEvent::PaletteChange:
+            place();
+            return false;
         default:
             return false;
     }

@@ -21,8 +21,8 @@ class FilterHandles : public QObject {
   public:
     FilterHandles(Document& document, ResponsePlot& plot);
 
+    /// Follows the filters of a mix. The plot is drawn anew only if they changed.
     void set_mix(const std::string& mix);
-    void refresh();
     /// Number of the handle that was touched last: a notch, or none (also for the high-pass).
     std::optional<std::size_t> chosen_notch() const;
     /// Middle of a handle in the plot; the high-pass is the last one.
@@ -36,7 +36,10 @@ class FilterHandles : public QObject {
         double hz, db;
         bool high_pass;
         QString words;
+        friend bool operator==(const Handle&, const Handle&) = default;
     };
+    static std::vector<Handle> handles_of(const Mix* mix);
+    void place();
     bool press(const QMouseEvent& event);
     bool move(const QMouseEvent& event);
     bool release();

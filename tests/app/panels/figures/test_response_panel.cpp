@@ -5,10 +5,12 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
+#include <QSignalSpy>
 #include <QTimer>
 #include <QToolButton>
 #include <QTreeWidget>
 
+#include "app/export/ink.h"
 #include "app/panels/response/fader_bank.h"
 #include "app/panels/response/filter_handles.h"
 #include "app/panels/response/mix_edits.h"
@@ -139,6 +141,47 @@ class TestResponsePanel : public QObject {
         stage_.document().undo();
         stage_.document().undo();
         QVERIFY(mix().notches.empty());
+    }
+    void whatTouchesNoFilterLeavesThePlotAlone() {
+        Document document;
+        Show show = stage_.show();
+        const std::string mix = show.mixes.front().id;
+        add_notch(show, mix, 500.0);
+        document.replace(show, {}, false);
+        ResponsePlot plot;
+        FilterHandles handles(document, plot);
+        handles.set_mix(mix);
+        plot.resize(400, 300);
+        plot.show();
+        QVERIFY(QTest::qWaitForWindowExposed(&plot));
+        QTest::qWait(20);  // what was asked for so far
+        QSignalSpy drawn(&plot, &QCustomPlot::afterReplot);
+        document.edit(QStringLiteral("Move"), [](Show& after) { after.loudspeakers.front().position.x += 0.5; });
+        handles.set_mix(mix);
+        QTest::qWait(20);
+        QCOMPARE(drawn.count(), 0);
+        const QPoint before = handles.handle(0);
+        document.edit(QStringLiteral("Notch"), [&](Show& after) { set_notch(after, mix, 0, 700.0, -6.0); });
+        handles.set_mix(mix);
+        QTRY_VERIFY(!drawn.empty());
+        QVERIFY(handles.handle(0).x() > before.x());
+    }
+    void handlesFollowTheColoursOfTheWindow() {
+        ResponsePlot& plot = panel_->plot();
+        stage_.document().edit(QStringLiteral("Notch"), [this](Show& show) { add_notch(show, panel_->mix(), 500.0); });
+        const auto paper = [&] {
+            for (int i = 0; i < plot.itemCount(); ++i)
+                if (const auto* tracer = qobject_cast<QCPItemTracer*>(plot.item(i))) return tracer->brush().color();
+            return QColor();
+        };
+        QPalette dark = plot.palette();
+        dark.setColor(QPalette::Base, QColor(20, 20, 20));
+        dark.setColor(QPalette::Window, QColor(30, 30, 30));
+        QVERIFY(paper() != Ink::from(dark).paper);
+        plot.setPalette(dark);
+        QCOMPARE(paper(), Ink::from(dark).paper);
+        plot.setPalette({});
+        stage_.document().undo();
     }
     void theHighPassHasAHandleThatMovesIt() {
         stage_.document().edit(QStringLiteral("High-pass"),
