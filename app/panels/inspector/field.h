@@ -20,6 +20,7 @@ enum class FieldKind { text, paragraph, number, length, whole, choice, members, 
 struct Choice {
     QString label;
     QVariant value;
+    friend bool operator==(const Choice&, const Choice&) = default;
 };
 
 struct Field {

@@ -149,12 +149,19 @@ QWidget* FieldRow::build_paragraph() {
     return edit;
 }
 
+namespace {
+void fill(QComboBox& box, const QList<Choice>& choices) {
+    box.clear();
+    for (const Choice& choice : choices) box.addItem(choice.label, choice.value);
+}
+}  // namespace
+
 QWidget* FieldRow::build_choice() {
     auto* box = new QComboBox(this);
     connect(box, &QComboBox::activated, this, [this, box](int index) { set(box->itemData(index)); });
-    show_value_ = [this, box](const SharedValue& shared) {
-        box->clear();
-        for (const Choice& choice : field_.choices(document_.show())) box->addItem(choice.label, choice.value);
+    show_value_ = [this, box, there = QList<Choice>()](const SharedValue& shared) mutable {
+        const QList<Choice> choices = field_.choices(document_.show());
+        if (choices != std::exchange(there, choices)) fill(*box, choices);
         box->setPlaceholderText(tr("several"));
         box->setCurrentIndex(shared.several ? -1 : box->findData(shared.value));
     };

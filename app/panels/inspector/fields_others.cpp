@@ -65,6 +65,7 @@ std::function<QList<Choice>(const Show&)> kinds(const char* name, List Show::*li
     return [name, list](const Show& show) {
         QStringList used;
         for (const auto& item : show.*list) used.append(QString::fromStdString(item.kind));
+        used.removeDuplicates();
         return kind_choices(QLatin1String(name), used);
     };
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/panels/inspector/kind_choices.h"
 
+#include <QHash>
 #include <QJsonDocument>
 #include <QJsonObject>
 #include <algorithm>
@@ -23,16 +24,22 @@ void add_name(QList<Choice>& choices, const QString& kind, const QString& preset
     else if (!known->label.split(QStringLiteral(" / ")).contains(name))
         known->label += QStringLiteral(" / ") + name;
 }
+
+/// Kinds of the presets of each list, with their names.
+QHash<QString, QList<Choice>> kinds_of_presets() {
+    QHash<QString, QList<Choice>> kinds;
+    for (const Part& part : load_parts()) {
+        const QJsonObject preset = QJsonDocument::fromJson(part.preset).object();
+        const QString kind = preset[QStringLiteral("item")].toObject()[QStringLiteral("kind")].toString();
+        add_name(kinds[preset[QStringLiteral("list")].toString()], kind, part.name);
+    }
+    return kinds;
+}
 }  // namespace
 
 QList<Choice> kind_choices(const QString& list, const QStringList& used) {
-    static const QList<Part> parts = load_parts();  // asked for whenever the inspector looks at a mark anew
-    QList<Choice> choices;
-    for (const Part& part : parts) {
-        const QJsonObject preset = QJsonDocument::fromJson(part.preset).object();
-        const QString kind = preset[QStringLiteral("item")].toObject()[QStringLiteral("kind")].toString();
-        if (preset[QStringLiteral("list")] == list) add_name(choices, kind, part.name);
-    }
+    static const QHash<QString, QList<Choice>> presets = kinds_of_presets();  // asked for whenever a mark moves
+    QList<Choice> choices = presets.value(list);
     for (const QString& kind : used)
         if (!choice_of(choices, kind)) choices.append({kind, kind});
     return choices;

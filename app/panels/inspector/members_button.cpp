@@ -11,17 +11,23 @@ MembersButton::MembersButton(QWidget* parent) : QPushButton(parent) {
     setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
 }
 
-void MembersButton::show_members(const QList<Choice>& choices, const QStringList& members, const QString& words) {
+void MembersButton::fill(const QList<Choice>& choices) {
+    choices_ = choices;
     menu()->clear();
     for (const Choice& choice : choices) {
         QAction* one = menu()->addAction(choice.label);
-        const QString value = choice.value.toString();
+        one->setData(choice.value);
         one->setCheckable(true);
-        one->setChecked(members.contains(value));
-        // Not at once: what is set fills this menu anew.
+        // Not at once: what is set may fill this menu anew.
         connect(
-            one, &QAction::triggered, this, [this, value](bool on) { Q_EMIT ticked(value, on); }, Qt::QueuedConnection);
+            one, &QAction::triggered, this,
+            [this, value = choice.value.toString()](bool on) { Q_EMIT ticked(value, on); }, Qt::QueuedConnection);
     }
+}
+
+void MembersButton::show_members(const QList<Choice>& choices, const QStringList& members, const QString& words) {
+    if (choices != choices_) fill(choices);
+    for (QAction* one : menu()->actions()) one->setChecked(members.contains(one->data().toString()));
     setEnabled(!choices.isEmpty());
     words_ = words;
     setAccessibleDescription(words);

@@ -21,8 +21,10 @@ class MembersButton : public QPushButton {
     void resizeEvent(QResizeEvent* event) override;
 
   private:
+    void fill(const QList<Choice>& choices);
     void fit_words();
 
+    QList<Choice> choices_;
     QString words_;
 };
 

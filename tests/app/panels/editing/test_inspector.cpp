@@ -4,6 +4,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
+#include <QSignalSpy>
 
 #include "app/panels/inspector/field_row.h"
 #include "app/panels/inspector/inspector_panel.h"
@@ -216,6 +217,32 @@ class TestInspector : public QObject {
         choose(panel.row(QStringLiteral("Kind")), QStringLiteral("DI box"));
         QCOMPARE(document_.show().marks[0].kind, std::string("di_box"));
         QCOMPARE(shown("box"), QStringLiteral("DI box"));
+    }
+
+    void a_move_leaves_the_choices_as_they_are() {
+        InspectorPanel panel(document_, selection_);
+        selection_.set({QStringLiteral("w1")});
+        const auto* box = qobject_cast<QComboBox*>(panel.row(QStringLiteral("Kind"))->editor());
+        QSignalSpy filled(box->model(), &QAbstractItemModel::rowsInserted);
+        document_.edit(QStringLiteral("Move"), [](Show& show) { show.loudspeakers[0].position.x += 1.0; });
+        QVERIFY(filled.empty());
+        document_.edit(QStringLiteral("Change"),
+                       [](Show& show) { show.loudspeakers[0].kind = LoudspeakerKind::side_fill; });
+        QCOMPARE(box->currentText(), QStringLiteral("side fill"));
+    }
+
+    void a_kind_that_comes_is_a_choice() {
+        Show show = test::small_show();
+        show.marks = {Mark{}, Mark{}};
+        show.marks[0].id = "one";
+        show.marks[1].id = "two";
+        document_.replace(show, {}, false);
+        InspectorPanel panel(document_, selection_);
+        selection_.set({QStringLiteral("one")});
+        const auto* box = qobject_cast<QComboBox*>(panel.row(QStringLiteral("Kind"))->editor());
+        QCOMPARE(box->findText(QStringLiteral("fog_machine")), -1);
+        document_.edit(QStringLiteral("Change"), [](Show& after) { after.marks[1].kind = "fog_machine"; });
+        QVERIFY(box->findText(QStringLiteral("fog_machine")) >= 0);
     }
 
     void an_absent_value_is_an_empty_field() {
