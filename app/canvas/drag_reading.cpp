@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/canvas/drag_reading.h"
 
+#include <QLabel>
 #include <algorithm>
 
 #include "app/canvas/plan_view.h"
@@ -14,13 +15,13 @@ constexpr QPoint kBesidePointer{18, 20};
 bool has(const Ids& ids, const std::string& id) { return std::find(ids.begin(), ids.end(), id) != ids.end(); }
 }  // namespace
 
-DragReading::DragReading(PlanView& view) : QLabel(&view), view_(view) {
+DragReading::DragReading(PlanView& view) : QWidget(&view), view_(view), label_(new QLabel(this)) {
     setAttribute(Qt::WA_TransparentForMouseEvents);
-    setMargin(5);
-    setFrameShape(QFrame::Box);
-    setAutoFillBackground(true);
-    setBackgroundRole(QPalette::ToolTipBase);
-    setForegroundRole(QPalette::ToolTipText);
+    label_->setMargin(5);
+    label_->setFrameShape(QFrame::Box);
+    label_->setAutoFillBackground(true);
+    label_->setBackgroundRole(QPalette::ToolTipBase);
+    label_->setForegroundRole(QPalette::ToolTipText);
     hide();
     const auto refresh = [this] {
         if (active_) update_at(at_);
@@ -61,12 +62,15 @@ QString DragReading::words() const {
     return lines.join(u'\n');
 }
 
+QString DragReading::text() const { return label_->text(); }
+
 void DragReading::update_at(QPoint viewport_pixel) {
     at_ = viewport_pixel;
     const QString text = words();
     if (text.isEmpty()) return hide();
-    setText(text);
-    adjustSize();
+    label_->setText(text);
+    label_->adjustSize();
+    resize(label_->size());
     const QRect room = view_.viewport()->geometry();
     QPoint place = room.topLeft() + viewport_pixel + kBesidePointer;
     if (place.y() + height() > room.bottom()) place.ry() -= height() + 2 * kBesidePointer.y();

@@ -12,8 +12,8 @@
 
 namespace howlmap::app {
 namespace {
-constexpr double kRoundabout = 8.0;  ///< metres of page around the drawing that one can scroll to
-constexpr double kPickPx = 5.0;
+constexpr double kRoundabout = 8.0;     ///< metres of page around the drawing that one can scroll to
+constexpr double kPickPx = 10.0;        ///< an object is hit this far beside it
 constexpr int kPicturesKb = 32 * 1024;  ///< for kept pictures of objects and names
 }  // namespace
 
@@ -113,7 +113,7 @@ void PlanScene::follow_selection() {
     const QStringList& ids = selection_.ids();
     const QSet<QString> now(ids.begin(), ids.end());
     for (const QString& id : (now - drawn_selected_) + (drawn_selected_ - now))
-        if (ObjectItem* item = items_.value(id)) item->update();
+        if (ObjectItem* item = items_.value(id)) item->look_changed();
     drawn_selected_ = now;
 }
 
@@ -185,9 +185,8 @@ void PlanScene::set_font(const QFont& font) {
 
 void PlanScene::set_hovered(const QString& id) {
     if (id == hovered_) return;
-    for (const QString& touched : {hovered_, id})
-        if (ObjectItem* item = items_.value(touched)) item->update();
-    hovered_ = id;
+    for (const QString& touched : {std::exchange(hovered_, id), id})
+        if (ObjectItem* item = items_.value(touched)) item->look_changed();
 }
 
 void PlanScene::set_focused(bool focused) {

@@ -55,6 +55,8 @@ class PlanScene : public QGraphicsScene {
     void set_font(const QFont& font);
     void set_hovered(const QString& id);
     const QString& hovered() const { return hovered_; }
+    /// Whether a ring is drawn around an object: selected, or under the pointer.
+    bool ringed(const QString& id) const { return id == hovered_ || selection_.contains(id); }
     void set_focused(bool focused);
     bool focused() const { return focused_; }
 

@@ -29,16 +29,16 @@ PlanView::PlanView(Document& document, Selection& selection, AnalysisService& an
       selection_(selection),
       analysis_(analysis),
       scene_(std::make_unique<PlanScene>(document, selection)),
+      guides_(std::make_unique<Guides>(*scene_)),
       handles_(new Handles(*scene_)),
-      guides_(new Guides(*scene_)),
       reading_(new DragReading(*this)),
       furniture_(new PlanFurniture(*this)),
       rulers_(new PlanRulers(*this)) {
     scene_->addItem(handles_);
-    scene_->addItem(guides_);
     setScene(scene_.get());
     setViewportUpdateMode(MinimalViewportUpdate);
-    setCacheMode(CacheBackground);  // paper and grid
+    setCacheMode(CacheBackground);              // paper and grid
+    setOptimizationFlag(DontSavePainterState);  // each item sets its own pen and brush
     setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
     setTransformationAnchor(NoAnchor);
     setResizeAnchor(AnchorViewCenter);

@@ -168,10 +168,10 @@ class PlanView : public QGraphicsView {
     bool legend_fitted_ = false;  ///< the last fit knew of a legend
     int pastes_ = 0;              ///< how often the same clipboard was pasted: each lands a little further
     std::unique_ptr<PlanScene> scene_;
+    std::unique_ptr<Guides> guides_;
     std::unique_ptr<PlanTools> tools_;
     std::unique_ptr<Nudge> nudge_;
     Handles* handles_ = nullptr;
-    Guides* guides_ = nullptr;
     DragReading* reading_ = nullptr;
     PlanLayers* layers_ = nullptr;
     PlanFurniture* furniture_ = nullptr;

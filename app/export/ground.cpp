@@ -82,13 +82,12 @@ QRectF box_of(const PlaneMark& plane, const PlanStyle& style) {
 }
 }  // namespace
 
-void paint_stage_edge(QPainter& painter, const Show& show, const PlanStyle& style) {
+void paint_stage_edge(QPainter& painter, const Outline& stage, const StageWords& words, const PlanStyle& style) {
     painter.save();
     painter.setBrush(Qt::NoBrush);
-    const QPainterPath outline = outline_path(show.stage.outline);
     painter.setPen(style.pen(style.ink.soft, kThinPx * 1.4));
-    painter.drawPath(outline);
-    for (const PlaneMark& plane : plane_marks(show, style)) {
+    painter.drawPath(outline_path(stage));
+    for (const PlaneMark& plane : words.planes) {
         painter.setPen(style.pen(style.ink.soft, kThinPx, Qt::DashDotLine));
         painter.drawLine(plane.line);
         // A name that is cut away altogether would still be found in the text of a page.
@@ -99,12 +98,6 @@ void paint_stage_edge(QPainter& painter, const Show& show, const PlanStyle& styl
 }
 
 namespace {
-struct StageWord {
-    QString text;
-    QPointF at;
-    double turn_deg;
-};
-
 /// Beyond the edge of the stage, and beyond a wall that stands close to it.
 double word_gap(const std::optional<Surface>& plane, double edge, const PlanStyle& style) {
     const double gap = kWordGapPx * style.px;
@@ -127,7 +120,7 @@ double audience_x(const Show& show, double y, double half_word) {
     return (box.low.x + box.high.x) * 0.5;
 }
 
-std::vector<StageWord> stage_words(const Show& show, const PlanStyle& style) {
+std::vector<StageWord> words_of(const Show& show, const PlanStyle& style) {
     const Box2 box = bounds_of(show.stage.outline);
     const Surfaces& planes = show.stage.surfaces;
     const double front_y = box.low.y - word_gap(planes.front, box.low.y, style);
@@ -165,15 +158,14 @@ void find_room(PlaneMark& plane, QPointF out, const std::vector<QRectF>& taken, 
         }
     plane.name_at = begin;
 }
-}  // namespace
 
-std::vector<PlaneMark> plane_marks(const Show& show, const PlanStyle& style) {
+std::vector<PlaneMark> planes_of(const Show& show, const std::vector<StageWord>& words, const PlanStyle& style) {
     const double over = 14.0 * style.px, beside = 8.0 * style.px;
     const QRectF box = outline_path(show.stage.outline).boundingRect().adjusted(-over, -over, over, over);
     const Surfaces& planes = show.stage.surfaces;
     std::vector<PlaneMark> marks;
     std::vector<QRectF> taken;
-    for (const StageWord& word : stage_words(show, style)) taken.push_back(box_of(word, style));
+    for (const StageWord& word : words) taken.push_back(box_of(word, style));
     const double line = 1.3 * kWordPx * style.px;
     const auto add = [&](PlaneMark mark, QPointF out) {
         find_room(mark, out, taken, style);
@@ -196,9 +188,16 @@ std::vector<PlaneMark> plane_marks(const Show& show, const PlanStyle& style) {
     across(planes.right, QCoreApplication::translate("Plan", "right wall"), -1.0);
     return marks;
 }
+}  // namespace
 
-void paint_stage_words(QPainter& painter, const Show& show, const PlanStyle& style) {
-    for (const StageWord& word : stage_words(show, style))
+StageWords stage_words(const Show& show, const PlanStyle& style) {
+    StageWords found{words_of(show, style), {}};
+    found.planes = planes_of(show, found.words, style);
+    return found;
+}
+
+void paint_stage_words(QPainter& painter, const StageWords& words, const PlanStyle& style) {
+    for (const StageWord& word : words.words)
         draw_text(painter, word.at, word.text, style, kWordPx, style.ink.soft, Anchor::centre, word.turn_deg);
 }
 
@@ -216,9 +215,10 @@ QString house_words(const Show& show) {
 }
 
 std::vector<QRectF> stage_word_boxes(const Show& show, const PlanStyle& style) {
+    const StageWords around = stage_words(show, style);
     std::vector<QRectF> boxes;
-    for (const StageWord& word : stage_words(show, style)) boxes.push_back(box_of(word, style));
-    for (const PlaneMark& plane : plane_marks(show, style)) boxes.push_back(box_of(plane, style));
+    for (const StageWord& word : around.words) boxes.push_back(box_of(word, style));
+    for (const PlaneMark& plane : around.planes) boxes.push_back(box_of(plane, style));
     return boxes;
 }
 

@@ -22,8 +22,6 @@ QRectF extent_with_house(const Show& show);
 
 void paint_grid(QPainter& painter, const QRectF& area, const PlanStyle& style);
 void paint_stage_floor(QPainter& painter, const Show& show, const PlanStyle& style);
-/// Edge of the stage, front edge heavier, and the planes that reflect.
-void paint_stage_edge(QPainter& painter, const Show& show, const PlanStyle& style);
 /// A plane that reflects, as a line a little longer than the stage, and its name beside.
 struct PlaneMark {
     QLineF line;
@@ -31,9 +29,21 @@ struct PlaneMark {
     QPointF name_at;  ///< middle of the height of its first letter
     double turn_deg = 0.0;
 };
-std::vector<PlaneMark> plane_marks(const Show& show, const PlanStyle& style);
-/// "AUDIENCE" below, "STAGE LEFT" and "STAGE RIGHT" beside, "UPSTAGE" above.
-void paint_stage_words(QPainter& painter, const Show& show, const PlanStyle& style);
+struct StageWord {
+    QString text;
+    QPointF at;  ///< its middle
+    double turn_deg = 0.0;
+};
+/// "AUDIENCE" below, "STAGE LEFT" and "STAGE RIGHT" beside, "UPSTAGE" above, and the planes. They make way for objects
+/// and for each other, which takes longer to find than to paint.
+struct StageWords {
+    std::vector<StageWord> words;
+    std::vector<PlaneMark> planes;
+};
+StageWords stage_words(const Show& show, const PlanStyle& style);
+/// Edge of the stage, front edge heavier, and the planes that reflect.
+void paint_stage_edge(QPainter& painter, const Outline& stage, const StageWords& words, const PlanStyle& style);
+void paint_stage_words(QPainter& painter, const StageWords& words, const PlanStyle& style);
 /// The places in the house that the page does not reach, as words; empty without such places.
 QString house_words(const Show& show);
 /// Where those words stand, page coordinates.

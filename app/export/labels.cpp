@@ -73,7 +73,7 @@ PageRoom room_of(const Show& show, const std::vector<const ObjectLook*>& looks, 
     add(sides_of(stage, style.px));
     for (const ObjectLook* look : looks)
         if (look->kind == ObjectKind::riser) add(sides_of(look->outline, style.px));
-    for (const PlaneMark& plane : plane_marks(show, style)) room.edges.push_back(to_px(plane.line, style.px));
+    for (const PlaneMark& plane : stage_words(show, style).planes) room.edges.push_back(to_px(plane.line, style.px));
     return room;
 }
 

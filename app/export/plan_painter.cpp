@@ -111,8 +111,9 @@ void PlanPainter::paint_plan(QPainter& painter, const QRectF& room, double pixel
     paint_stage_floor(painter, show_, style);
     if (drawing_.grid) paint_grid(painter, area, style);
     if (drawing_.map) paint_map(painter, *drawing_.map, style, drawing_.map_opacity);
-    paint_stage_edge(painter, show_, style);
-    paint_stage_words(painter, show_, style);
+    const StageWords words = stage_words(show_, style);
+    paint_stage_edge(painter, show_.stage.outline, words, style);
+    paint_stage_words(painter, words, style);
     const auto paint_kind = [&](bool risers) {
         for (const ObjectLook& look : looks_)
             if ((look.kind == ObjectKind::riser) == risers) paint_object(painter, look, style, style.ink.ink);

@@ -32,14 +32,15 @@ void GroundItem::look_changed() {
     const double margin = kWordsPx * plan_.style().px;
     bounds_ = planes_of(stage.surfaces, QRectF(QPointF(box.low.x, -box.high.y), QPointF(box.high.x, -box.low.y)))
                   .adjusted(-margin, -margin, margin, margin);
+    if (part_ == Part::edge) words_ = stage_words(plan_.document().show(), plan_.style());
     update();
 }
 
 void GroundItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*) {
     const Show& show = plan_.document().show();
     if (part_ == Part::floor) return paint_stage_floor(*painter, show, plan_.style());
-    paint_stage_edge(*painter, show, plan_.style());
-    paint_stage_words(*painter, show, plan_.style());
+    paint_stage_edge(*painter, show.stage.outline, words_, plan_.style());
+    paint_stage_words(*painter, words_, plan_.style());
 }
 
 }  // namespace howlmap::app

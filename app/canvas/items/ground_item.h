@@ -2,6 +2,8 @@
 #pragma once
 #include <QGraphicsItem>
 
+#include "app/export/ground.h"
+
 namespace howlmap::app {
 
 class PlanScene;
@@ -13,11 +15,12 @@ class GroundItem : public QGraphicsItem {
     GroundItem(PlanScene& scene, Part part);
     QRectF boundingRect() const override { return bounds_; }
     void paint(QPainter* painter, const QStyleOptionGraphicsItem* option, QWidget* widget) override;
-    void look_changed();
+    void look_changed();  ///< stage or scale, or objects for which the words make way
 
   private:
     PlanScene& plan_;
     Part part_;
+    StageWords words_;
     QRectF bounds_;
 };
 

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-#include <QGraphicsItem>
 #include <QLineF>
 #include <vector>
 
@@ -10,23 +9,28 @@ namespace howlmap::app {
 
 class PlanScene;
 
-/// Thin lines that say what an object snapped to.
-class Guides : public QGraphicsItem {
+class GuideLine;
+
+/// Thin lines that say what an object snapped to. Each is an item: where two cross, what lies in the rectangle between
+/// them need not be painted anew.
+class Guides {
   public:
-    explicit Guides(PlanScene& scene);
-    QRectF boundingRect() const override { return bounds_; }
-    void paint(QPainter* painter, const QStyleOptionGraphicsItem* option, QWidget* widget) override;
+    explicit Guides(PlanScene& scene) : plan_(scene) {}
     void show_snap(const Snapped& snap);
     void clear();
-    const std::vector<QLineF>& lines() const { return lines_; }
+    std::vector<QLineF> lines() const;
 
   private:
-    void take(std::vector<QLineF> lines);
+    struct Line {
+        QLineF page;
+        bool edge = false;  ///< drawn over an edge of the stage, a riser or an object
+        friend bool operator==(const Line&, const Line&) = default;
+    };
+    friend class GuideLine;
+    void take(const std::vector<Line>& lines);
 
     PlanScene& plan_;
-    std::vector<QLineF> lines_;
-    std::size_t edges_ = 0;  ///< so many of the first lines run along edges
-    QRectF bounds_;
+    std::vector<GuideLine*> items_;  ///< owned by the scene
 };
 
 }  // namespace howlmap::app

@@ -12,7 +12,7 @@ namespace howlmap::app {
 namespace {
 constexpr double kRingPx = 2.0;     ///< selection ring
 constexpr double kRingGapPx = 4.0;  ///< between object and ring
-constexpr double kPickPx = 5.0;     ///< an object is hit this far beside it
+constexpr double kAirPx = 1.0;      ///< around a drawing without a ring
 constexpr double kCachePx = 160.0;  ///< up to this size a drawing is kept as a picture; larger ones would eat memory
 
 /// What does not change is not painted anew when something moves across it.
@@ -25,7 +25,8 @@ void keep_picture(QGraphicsItem& item, const QRectF& bounds, double px) {
 ObjectItem::ObjectItem(PlanScene& scene, QString id) : plan_(scene), id_(std::move(id)) { take_bounds(); }
 
 void ObjectItem::take_bounds() {
-    const double margin = 1.5 * (kRingGapPx + kRingPx + 1.0) * plan_.style().px;  // a ring may stand on a corner
+    const double ring = 1.5 * (kRingGapPx + kRingPx + 1.0);  // it may stand on a corner
+    const double margin = (plan_.ringed(id_) ? ring : kAirPx) * plan_.style().px;
     bounds_ = bounds_of(plan_.look(id_), plan_.style()).adjusted(-margin, -margin, margin, margin);
     keep_picture(*this, bounds_, plan_.style().px);
 }
@@ -39,25 +40,24 @@ void ObjectItem::look_changed() {
 QRectF ObjectItem::boundingRect() const { return bounds_; }
 
 QPainterPath ObjectItem::shape() const {
-    const double reach = kPickPx * plan_.style().px;
     QPainterPath path;
-    const QPainterPath body = shape_of(plan_.look(id_), plan_.style());
-    path.addRect(body.boundingRect().adjusted(-reach, -reach, reach, reach));
+    path.addRect(shape_of(plan_.look(id_), plan_.style()).boundingRect());
     return path;
 }
 
 void ObjectItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*) {
     const ObjectLook& look = plan_.look(id_);
     const PlanStyle& style = plan_.style();
-    const bool selected = plan_.selection().contains(id_), hovered = plan_.hovered() == id_;
     paint_object(*painter, look, style, style.ink.ink);
-    if (!selected && !hovered) return;
+    if (!plan_.ringed(id_)) return;
+    const bool selected = plan_.selection().contains(id_);
     const QPen pen = style.pen(style.ink.accent, selected ? kRingPx : 1.0, selected ? Qt::SolidLine : Qt::DotLine);
     paint_ring(*painter, look, style, kRingGapPx, pen);
 }
 
 LabelItem::LabelItem(PlanScene& scene, QString id) : plan_(scene), id_(std::move(id)) {
     setAcceptedMouseButtons(Qt::NoButton);
+    hide();
 }
 
 void LabelItem::set_name(const PageLabel& place, const QString& text, int side) {
@@ -77,6 +77,7 @@ void LabelItem::take_place() {
     const double air = bounds_.isEmpty() ? 0.0 : style.px;
     bounds_.adjust(-air, -air, air, air);
     keep_picture(*this, bounds_, style.px);
+    setVisible(!bounds_.isEmpty());  // or all for which there is no room would be painted at the origin
     update();
 }
 

@@ -18,8 +18,7 @@ void LobeItem::refresh(double hz) {
     prepareGeometryChange();
     lobes_.clear();
     bounds_ = {};
-    const QStringList& ids = plan_.selection().ids();
-    if (ids.size() > kMost) return;
+    const QStringList ids = plan_.selection().ids().size() > kMost ? QStringList() : plan_.selection().ids();
     const double margin = 2.0 * plan_.style().px;
     for (const QString& id : ids) {
         const double radius = plan_.look(id).kind == ObjectKind::loudspeaker ? kLoudspeaker : kMicrophone;
@@ -30,6 +29,7 @@ void LobeItem::refresh(double hz) {
         lobes_.push_back(std::move(*lobe));
     }
     if (!bounds_.isNull()) bounds_.adjust(-margin, -margin, margin, margin);
+    setVisible(!lobes_.empty());
     update();
 }
 

@@ -47,16 +47,14 @@ PlanLayers::PlanLayers(PlanView& view)
     maps_.set_ink(scene.style().ink);
     queue_.setSingleShot(true);
     queue_.setInterval(0);
-    connect(&queue_, &QTimer::timeout, this, [this] {
-        refresh_loops();
-        refresh_lobes();
-        ghost_->show_ghost(ghost_show_);
-    });
+    connect(&queue_, &QTimer::timeout, this, &PlanLayers::refresh);
     connect(&maps_, &MapService::updated, this, [this] {
         overlay_->show_picture(maps_.picture(), view_.overlay().opacity);
         Q_EMIT map_changed();
     });
-    connect(&scene, &PlanScene::objects_changed, this, &PlanLayers::queue);
+    // What hangs on an object under the hand is painted together with it.
+    connect(&scene, &PlanScene::objects_changed, this,
+            [this] { view_.document().in_gesture() ? refresh() : queue(); });
     connect(&scene, &PlanScene::style_changed, this, [this] {
         maps_.set_ink(view_.plan_scene().style().ink);
         overlay_->update();
@@ -73,6 +71,13 @@ PlanLayers::PlanLayers(PlanView& view)
 
 void PlanLayers::queue() {
     if (!queue_.isActive()) queue_.start();
+}
+
+void PlanLayers::refresh() {
+    queue_.stop();
+    refresh_loops();
+    refresh_lobes();
+    ghost_->show_ghost(ghost_show_);
 }
 
 void PlanLayers::set_overlay(const OverlayChoice& choice) {

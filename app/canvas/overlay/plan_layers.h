@@ -34,6 +34,7 @@ class PlanLayers : public QObject {
     void map_changed();  ///< the picture or the notice
 
   private:
+    void refresh();
     void refresh_loops();
     void refresh_lobes();
     void queue();

@@ -24,15 +24,19 @@ CornerDrag::CornerDrag(PlanView& view, const Handle& handle)
     view_.document().begin_gesture(handle.id.isEmpty() ? PlanView::tr("Reshape stage") : PlanView::tr("Reshape riser"));
 }
 
+Vec2 CornerDrag::target(const Pointer& pointer) {
+    if (!view_.snapping() || pointer.alt()) {
+        view_.guides().clear();
+        return to_millimetre(pointer.at);
+    }
+    const Snapped snap = snapped(pointer.at, field_for_corner(view_, id_, corner_, from_edge_));
+    view_.guides().show_snap(snap);
+    return snap.at;
+}
+
 void CornerDrag::update(const Pointer& pointer) {
     if (!outline_of(view_.document().before_gesture(), id_)) return;
-    Vec2 to = to_millimetre(pointer.at);
-    view_.guides().clear();
-    if (view_.snapping() && !pointer.alt()) {
-        const Snapped snap = snapped(pointer.at, field_for_corner(view_, id_, corner_, from_edge_));
-        view_.guides().show_snap(snap);
-        to = snap.at;
-    }
+    const Vec2 to = target(pointer);
     view_.document().update_gesture([&](Show& show) {
         if (from_edge_)
             insert_corner(show, id_, corner_, to);

@@ -19,6 +19,8 @@ class CornerDrag : public Drag {
     void cancel() override;
 
   private:
+    Vec2 target(const Pointer& pointer);
+
     PlanView& view_;
     std::string id_;
     std::size_t corner_;  ///< or where the edge starts

@@ -46,8 +46,10 @@ MoveDrag::~MoveDrag() = default;
 
 Vec2 MoveDrag::target(const Pointer& pointer) {
     const Vec2 wanted = start_ + (pointer.at - from_);
-    view_.guides().clear();
-    if (!view_.snapping() || pointer.alt()) return to_millimetre(wanted);
+    if (!view_.snapping() || pointer.alt()) {
+        view_.guides().clear();
+        return to_millimetre(wanted);
+    }
     const Snapped snap = snapped(wanted, field_);
     view_.guides().show_snap(snap);
     return snap.at;
