@@ -80,6 +80,17 @@ struct Guard::Surround {
     }
 };
 
+/// What a loudspeaker sends where, by frequency.
+struct Guard::Beam {
+    std::shared_ptr<const Show> of;  // that the slices refer to
+    std::vector<LoudspeakerSlice> slices;
+
+    Beam(std::shared_ptr<const Show> show, const Directivity& directivity, const Surround& around)
+        : of(std::move(show)) {
+        for (const double hz : around.hz) slices.emplace_back(directivity, hz, around.air.speed);
+    }
+};
+
 Guard::Guard(const Show& show) : show_(std::make_shared<const Show>(show)) {
     surround_ = std::make_shared<const Surround>(*show_);
     compute(nullptr);
@@ -102,15 +113,17 @@ Guard::Curve Guard::path_curve(std::size_t i, std::size_t l) const {
     const auto legs = legs_between(emitter_of(loudspeaker), receiver,
                                    planes_between(show_->stage, loudspeaker.position, input.position));
     const Surround& s = *surround_;
+    std::vector<double> aim_off;  // of each leg
+    for (const Leg& leg : legs) aim_off.push_back(std::hypot(s.aim_off, s.position_off / leg.held_m));
     auto curve = std::make_shared<std::vector<double>>(s.hz.size());
     for (std::size_t at = 0; at < s.hz.size(); ++at) {
-        const LoudspeakerSlice slice(loudspeaker.directivity, s.hz[at], s.air.speed);
+        const LoudspeakerSlice& slice = beams_[l]->slices[at];
         const double k = 2.0 * kPi * s.hz[at] / s.air.speed;
         double re = 0.0, im = 0.0, full = 0.0;
-        for (const Leg& leg : legs) {
-            const double off = std::hypot(s.aim_off, s.position_off / leg.held_m);
+        for (std::size_t n = 0; n < legs.size(); ++n) {
+            const Leg& leg = legs[n];
             const double gain = s.reflections[at][static_cast<std::size_t>(leg.via)] * slice.gain(leg.out) *
-                                blunted(receiver.pattern, leg.in_angle, s.hz[at], off) / leg.held_m *
+                                blunted(receiver.pattern, leg.in_angle, s.hz[at], aim_off[n]) / leg.held_m *
                                 db_to_ratio(-s.air_db_per_m[at] * leg.held_m);
             re += gain * std::cos(k * leg.held_m);
             im += gain * std::sin(k * leg.held_m);
@@ -124,9 +137,20 @@ Guard::Curve Guard::path_curve(std::size_t i, std::size_t l) const {
     return curve;
 }
 
+void Guard::find_beams(const Guard* before) {
+    for (std::size_t l = 0; l < show_->loudspeakers.size(); ++l) {
+        const Directivity& directivity = show_->loudspeakers[l].directivity;
+        if (before && before->show_->loudspeakers[l].directivity == directivity)
+            beams_.push_back(before->beams_[l]);
+        else
+            beams_.push_back(std::make_shared<const Beam>(show_, directivity, *surround_));
+    }
+}
+
 void Guard::compute(const Guard* before) {
     const Show& show = *show_;
     const auto& hz = surround_->hz;
+    find_beams(before);
     const auto curve_of = [&](auto&& gain) {
         auto curve = std::make_shared<std::vector<double>>(hz.size());
         for (std::size_t at = 0; at < hz.size(); ++at) (*curve)[at] = std::pow(std::abs(gain(hz[at])), kPower);

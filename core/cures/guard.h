@@ -44,6 +44,8 @@ class Guard {
     using Curve = std::shared_ptr<const std::vector<double>>;
     Guard() = default;
     void compute(const Guard* before);
+    struct Beam;
+    void find_beams(const Guard* before);
     void compute_gains();
     Curve path_curve(std::size_t input, std::size_t loudspeaker) const;
     struct Slice;
@@ -52,6 +54,7 @@ class Guard {
 
     std::shared_ptr<const Show> show_;
     std::shared_ptr<const Surround> surround_;
+    std::vector<std::shared_ptr<const Beam>> beams_;  // by loudspeaker; no cure changes them
     // All of these are amplitudes raised to one power, see kPower.
     std::vector<Curve> paths_;  // by input, then loudspeaker; null for line inputs
     std::vector<Curve> bodies_, chains_, responses_, mixes_;
