@@ -57,7 +57,7 @@ void DrawRun::learn() {
     tbb::parallel_for(std::size_t{0}, peaks.size(), [&](std::size_t d) {
         if (!job_.cancelled()) peaks[d] = scans_.local().peaks(d);
     });
-    if (!job_.cancelled()) forecast_ = std::make_shared<const PeakForecast>(scans_.local().intervals(), peaks);
+    if (!job_.cancelled()) forecast_ = std::make_shared<const PeakForecast>(scans_.local().stretches(), peaks);
 }
 
 std::optional<double> DrawRun::lowest(std::size_t n) const {

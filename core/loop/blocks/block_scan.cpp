@@ -36,6 +36,7 @@ BlockScan::BlockScan(const BlockModel& shared)
       placement_(shared.model(), shared.tables()),
       quick_(shared, placement_),
       bounds_(shared.model(), wiring_, shared.grid(), shared.room()),
+      stretches_(shared, bounds_),
       h_(wiring_.inputs * wiring_.speakers),
       scratch_(wiring_.inputs * wiring_.buses) {
     for (int i = 0; i <= kDeepest; ++i) spectra_.push_back(std::make_unique<BlockSpectrum>(wiring_.size()));
@@ -69,7 +70,8 @@ std::optional<DrawnMargin> BlockScan::as_drawn() {
 std::optional<DrawnMargin> BlockScan::strongest(double least, const PeakForecast* forecast) {
     best_ = {0.0, least};
     surveyed_.assign(shared_->survey().parts.size(), false);
-    bounds_.order(placement_, wiring_, forecast, intervals_);
+    stretches_.heed(forecast);
+    bounds_.order(placement_, wiring_, stretches_.most(), intervals_);
     for (const IntervalBounds::Entry& interval : intervals_) {
         if (interval.bound < best_.size) break;
         visit(interval);
@@ -80,26 +82,28 @@ std::optional<DrawnMargin> BlockScan::strongest(double least, const PeakForecast
 
 std::vector<double> BlockScan::peaks(std::uint64_t draw) {
     enter(draw);
-    bounds_.order(placement_, wiring_, nullptr, intervals_);
-    std::vector<double> peaks(bounds_.size());
+    bounds_.order(placement_, wiring_, {}, intervals_);
+    std::vector<double> peaks(stretches_.size());
     for (const IntervalBounds::Entry& interval : intervals_) {
         if (interval.rough <= 0.0) continue;
         quick_.balance(bounds_.balance(interval.interval));
-        int latest = -1;
-        for (std::size_t b = interval.first; b < interval.last; ++b) {
-            const int part = shared_->part_of(b);
-            if (part < 0 || part == latest) continue;
-            latest = part;
-            peaks[interval.interval] =
-                std::max(peaks[interval.interval], largest_in(static_cast<std::size_t>(part), interval.rough));
-        }
+        for (std::size_t i = stretches_.first(interval.interval); i < stretches_.first(interval.interval + 1); ++i)
+            peaks[i] = largest_in(stretches_[i], interval.rough);
     }
     return peaks;
 }
 
-/// In units of `rough`: single precision would lose the squares of faint loops.
-double BlockScan::largest_in(std::size_t part, double rough) {
-    quick_.enter(shared_->survey().grid.blocks[part], shared_->survey_chains().at(part), rough, true);
+/// In units of `rough`: single precision would lose the squares of faint loops. 0 where it cannot be told.
+double BlockScan::largest_in(const Stretches::Stretch& stretch, double rough) {
+    const Block& block = shared_->grid().blocks[stretch.first];
+    if (stretch.part >= 0) {
+        const auto part = static_cast<std::size_t>(stretch.part);
+        quick_.enter(shared_->survey().grid.blocks[part], shared_->survey_chains().at(part), rough, true);
+    } else if (quick_.fits(block)) {
+        quick_.enter(block, shared_->chains().at(stretch.first), rough, false);
+    } else {
+        return 0.0;
+    }
     quick_.may_reach(0.0);  // as tight as can be
     double most = 0.0;
     for (std::size_t i = 0; i < kBlockPoints; ++i) most = std::max(most, quick_.bound(i));
@@ -110,12 +114,15 @@ double BlockScan::largest_in(std::size_t part, double rough) {
 void BlockScan::visit(const IntervalBounds::Entry& interval) {
     quick_.balance(bounds_.balance(interval.interval));
     candidates_.clear();
-    for (std::size_t b = interval.first; b < interval.last; ++b) {
-        const int part = shared_->part_of(b);
-        if (part >= 0)
-            survey(static_cast<std::size_t>(part));
+    for (const Stretches::Stretch& stretch : stretches_.of(interval.interval)) {
+        // Where nothing is known the product is infinite, or no number.
+        const double known = interval.rough * stretch.most;
+        const double bound = known < interval.bound ? known : interval.bound;
+        if (bound < best_.size) continue;
+        if (stretch.part >= 0)
+            survey(static_cast<std::size_t>(stretch.part));
         else
-            candidates_.push_back({b, interval.bound});
+            candidates_.push_back({stretch.first, bound});
     }
     std::stable_sort(candidates_.begin(), candidates_.end(),
                      [](const Candidate& a, const Candidate& b) { return a.bound > b.bound; });

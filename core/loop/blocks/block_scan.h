@@ -6,8 +6,8 @@
 
 #include "core/loop/blocks/block_model.h"
 #include "core/loop/blocks/block_spectrum.h"
-#include "core/loop/blocks/interval_bounds.h"
 #include "core/loop/blocks/quick_field.h"
+#include "core/loop/blocks/stretches.h"
 #include "core/loop/crossings.h"
 #include "core/loop/locus_step.h"
 #include "core/loop/tolerance.h"
@@ -25,9 +25,9 @@ class BlockScan {
                                       const PeakForecast* forecast = nullptr);
     /// The same of the show as drawn, without a room term: for a model that was made for it.
     std::optional<DrawnMargin> as_drawn();
-    /// What a forecast learns from: the largest eigenvalues of a draw's surveyed intervals, and those.
+    /// What a forecast learns from: the largest eigenvalues of a draw in all stretches, and those.
     std::vector<double> peaks(std::uint64_t draw);
-    std::vector<PeakForecast::Interval> intervals() const { return bounds_.frequencies(); }
+    std::vector<PeakForecast::Interval> stretches() const { return stretches_.frequencies(); }
 
   private:
     struct Found {
@@ -41,7 +41,7 @@ class BlockScan {
     void enter(std::uint64_t draw);
     void place(const DrawNumbers& numbers);
     std::optional<DrawnMargin> strongest(double least, const PeakForecast* forecast);
-    double largest_in(std::size_t part, double rough);
+    double largest_in(const Stretches::Stretch& stretch, double rough);
     void visit(const IntervalBounds::Entry& interval);
     void survey(std::size_t part);
     bool fill_spectrum(const Block& block, const ChainValues& chains, int depth);
@@ -55,6 +55,7 @@ class BlockScan {
     Placement placement_;
     QuickField quick_;
     IntervalBounds bounds_;
+    Stretches stretches_;
     std::vector<IntervalBounds::Entry> intervals_;
     std::vector<Lanes> h_, scratch_;
     std::vector<std::unique_ptr<BlockSpectrum>> spectra_;  // one a depth

@@ -32,7 +32,7 @@ IntervalBounds::IntervalBounds(const LoopModel& model, const Wiring& wiring, con
                                const RoomBlocks* room) {
     const auto resonances = timing_of(model).resonances;
     for (std::size_t b = 0; b < grid.blocks.size();) {
-        Interval interval{b, b, grid.blocks[b].node, grid.blocks[b].node, {}, {}, {}, {}};
+        Interval interval{b, b, grid.blocks[b].node, grid.blocks[b].node, {}, {}, {}};
         const double low = grid.blocks[b].low_hz;
         const std::size_t first_node = grid.blocks[b].node;
         // Whole stretches between nodes, as many as make the interval wide enough.
@@ -43,8 +43,7 @@ IntervalBounds::IntervalBounds(const LoopModel& model, const Wiring& wiring, con
             ++b;
         }
         interval.last = b;
-        interval.hz = {low, grid.blocks[b - 1].hz(kBlockPoints - 1)};
-        const auto places = samples(interval.hz.low_hz, interval.hz.high_hz, resonances);
+        const auto places = samples(low, grid.blocks[b - 1].hz(kBlockPoints - 1), resonances);
         for (const LoopModel::In& in : model.inputs())
             interval.hears.push_back(
                 largest(places, [&](double hz) { return std::abs(in.response.at(hz) * in.chain.at(hz)); }));
@@ -59,12 +58,6 @@ IntervalBounds::IntervalBounds(const LoopModel& model, const Wiring& wiring, con
     }
     balances_.resize(intervals_.size());
     weights_.resize(room ? room->pairs() : 0);
-}
-
-std::vector<PeakForecast::Interval> IntervalBounds::frequencies() const {
-    std::vector<PeakForecast::Interval> all;
-    for (const Interval& interval : intervals_) all.push_back(interval.hz);
-    return all;
 }
 
 void IntervalBounds::fill_matrix(const Interval& interval, const Placement& placement, const Wiring& w) {
@@ -190,7 +183,7 @@ double IntervalBounds::room_norm(const Interval& interval, const Wiring& w, cons
     return std::sqrt(sum) + kRare * std::sqrt(most);
 }
 
-void IntervalBounds::order(const Placement& placement, const Wiring& wiring, const PeakForecast* forecast,
+void IntervalBounds::order(const Placement& placement, const Wiring& wiring, const std::vector<double>& most,
                            std::vector<Entry>& entries) {
     entries.clear();
     const std::size_t n = wiring.size();
@@ -199,12 +192,12 @@ void IntervalBounds::order(const Placement& placement, const Wiring& wiring, con
         fill_matrix(interval, placement, wiring);
         if (!interval.rms.empty()) fill_squares(interval, wiring);
         const double rough = find_balance(n, balances_[i]);
-        double bound = forecast ? rough * forecast->most(interval.hz) : std::numeric_limits<double>::infinity();
+        double bound = most.empty() ? std::numeric_limits<double>::infinity() : rough * most[i];
         if (!std::isfinite(bound)) {  // nothing is known
             bound = balanced_norm(n);
             if (!interval.rms.empty()) bound += room_norm(interval, wiring, balances_[i]);
         }
-        entries.push_back({bound, rough, i, interval.first, interval.last});
+        entries.push_back({bound, rough, i});
     }
     std::sort(entries.begin(), entries.end(), [](const Entry& a, const Entry& b) { return a.bound > b.bound; });
 }

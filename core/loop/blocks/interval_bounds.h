@@ -2,7 +2,6 @@
 #pragma once
 #include <vector>
 
-#include "core/loop/blocks/peak_forecast.h"
 #include "core/loop/blocks/placement.h"
 #include "core/loop/blocks/room_blocks.h"
 
@@ -20,14 +19,16 @@ class IntervalBounds {
         double bound;  ///< of the largest modulus
         double rough;  ///< with a room: the spectral radius of the matrix of rms values
         std::size_t interval;
-        std::size_t first, last;  ///< blocks [first, last)
     };
     std::size_t size() const { return intervals_.size(); }
-    /// By rising frequency, side by side.
-    std::vector<PeakForecast::Interval> frequencies() const;
+    /// Blocks of each, [first, last); by rising frequency, side by side.
+    struct Blocks {
+        std::size_t first, last;
+    };
+    Blocks blocks(std::size_t interval) const { return {intervals_[interval].first, intervals_[interval].last}; }
     /// All intervals for a placement, largest bound first. With a room the bound holds at a frequency but for once in
-    /// 10^8 draws, or as the forecast (may be null) says.
-    void order(const Placement& placement, const Wiring& wiring, const PeakForecast* forecast,
+    /// 10^8 draws, or as a forecast says: at most so many times the rough size, by interval (may be empty).
+    void order(const Placement& placement, const Wiring& wiring, const std::vector<double>& most,
                std::vector<Entry>& entries);
     /// After order: weights of rows and columns that bring the norms of an interval's matrices close to their spectral
     /// radius. D^-1 M D has the eigenvalues of M.
@@ -36,7 +37,6 @@ class IntervalBounds {
   private:
     struct Interval {
         std::size_t first, last, low_node, high_node;
-        PeakForecast::Interval hz;
         std::vector<double> hears, speaks;  // largest |B P| by input, |R E| by slot
         std::vector<double> rms;            // largest by pair
     };

@@ -13,8 +13,8 @@ class PeakForecast {
     struct Interval {
         double low_hz, high_hz;
     };
-    /// Given: intervals by rising frequency, side by side; peaks by draw, then interval, in units of the rough size; 0
-    /// where there was none to be learned from.
+    /// Given: intervals by rising frequency, side by side, the finer the better; peaks by draw, then interval, in units
+    /// of the rough size; 0 where there was none to be learned from.
     PeakForecast(std::vector<Interval> intervals, const std::vector<std::vector<double>>& peaks);
     /// The peak of an interval stays below this times the rough size, but for about once in 10^4 draws; infinite where
     /// not all of it is known.
