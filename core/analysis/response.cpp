@@ -61,7 +61,8 @@ CurvePoint exact_point(const LoopModel& model, double hz) {
 /// By frequency; of two at the same one the first.
 LoopResponse response_of(std::vector<CurvePoint> points) {
     std::ranges::stable_sort(points, {}, &CurvePoint::hz);
-    points.erase(std::ranges::unique(points, {}, &CurvePoint::hz).begin(), points.end());
+    const auto alike = [](const CurvePoint& a, const CurvePoint& b) { return a.hz == b.hz; };
+    points.erase(std::unique(points.begin(), points.end(), alike), points.end());
     LoopResponse response;
     for (const CurvePoint& point : points) {
         response.hz.push_back(point.hz);

@@ -28,7 +28,6 @@ using namespace howlmap;
 using namespace howlmap::app;
 
 namespace {
-constexpr int kMoves = 60;
 
 Show sixteen_inputs() {
     QFile file(QStringLiteral(":/examples/sixteen-inputs.howlmap"));
@@ -103,9 +102,9 @@ void rest(int ms) {
     loop.exec();
 }
 
-/// Drags an object in a circle; from each move to the end of its paint, where it moves the object at all. `pause` is
-/// the time to the next.
-Times drag(PlanView& plan, const QString& id, int pause_ms) {
+/// Drags an object in a circle; from each move to the end of its paint, where it moves the object at all. Moves come
+/// `a_second` times a second, later only where the one before is not painted yet.
+Times drag(PlanView& plan, const QString& id, int moves, double a_second) {
     QWidget* port = plan.viewport();
     Painted painted(port);
     QTimer awake;  // so that a move which paints nothing is not waited for in vain
@@ -115,7 +114,9 @@ Times drag(PlanView& plan, const QString& id, int pause_ms) {
     plan.selection().set({id});
     send(port, QEvent::MouseButtonPress, from);
     Times times;
-    for (int i = 0; i < kMoves; ++i) {
+    QElapsedTimer since_start;
+    since_start.start();
+    for (int i = 0; i < moves; ++i) {
         const QPoint at =
             from + QPoint(static_cast<int>(60 * std::sin(i * 0.1)), static_cast<int>(40 - 40 * std::cos(i * 0.1)));
         QElapsedTimer clock;
@@ -131,7 +132,8 @@ Times drag(PlanView& plan, const QString& id, int pause_ms) {
             times.wall.push_back(1e-6 * static_cast<double>(clock.nsecsElapsed()));
             times.work.push_back(thread_ms() - before);
         }
-        rest(pause_ms - static_cast<int>(clock.elapsed()));
+        rest(static_cast<int>(
+            std::lround(1e3 * (i + 1) / a_second - 1e-6 * static_cast<double>(since_start.nsecsElapsed()))));
     }
     send(port, QEvent::MouseButtonRelease, from);
     return times;
@@ -163,15 +165,16 @@ void settle(MainWindow& window, int most_ms) {
 void thousand(MainWindow& window) {
     window.document().replace(thousand_objects(), {}, false);
     settle(window, 20000);
-    print("1,000 objects, a mark", drag(window.plan(), QStringLiteral("m200"), 20));
-    print("1,000 objects, a microphone", drag(window.plan(), QStringLiteral("i40"), 20));
-    print("1,000 objects, a wedge", drag(window.plan(), QStringLiteral("wedge-1"), 20));
+    print("1,000 objects, a mark", drag(window.plan(), QStringLiteral("m200"), 60, 50));
+    print("1,000 objects, a microphone", drag(window.plan(), QStringLiteral("i40"), 60, 50));
+    print("1,000 objects, a wedge", drag(window.plan(), QStringLiteral("wedge-1"), 60, 50));
 }
 
 void map_under_the_hand(MainWindow& window) {
+    constexpr int kMoves = 240;
     window.document().replace(sixteen_inputs(), {}, false);
     settle(window, 20000);
-    print("16 inputs, a wedge", drag(window.plan(), QStringLiteral("wedge-1"), 16));
+    print("16 inputs, a wedge", drag(window.plan(), QStringLiteral("wedge-1"), kMoves, 60));
     OverlayChoice choice;
     choice.kind = OverlayKind::feedback;
     choice.subject = QStringLiteral("voice-1");
@@ -183,7 +186,7 @@ void map_under_the_hand(MainWindow& window) {
     const auto moved = QObject::connect(&window.analysis(), &AnalysisService::margin_moved, [&] { ++margins; });
     QElapsedTimer clock;
     clock.start();
-    print("16 inputs, a wedge, feedback map", drag(window.plan(), QStringLiteral("wedge-1"), 16));
+    print("16 inputs, a wedge, feedback map", drag(window.plan(), QStringLiteral("wedge-1"), kMoves, 60));
     const double seconds = 1e-3 * static_cast<double>(clock.elapsed());
     QObject::disconnect(count);
     QObject::disconnect(told);
