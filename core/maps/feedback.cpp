@@ -27,12 +27,14 @@ bool rings(const Show& show, const Job& job) {
 class FeedbackMapper : public Mapper {
   public:
     FeedbackMapper(const Show& show, const Input& input, const Range& range, MapSession& session, const Job& job)
-        : show_(show), input_(input), range_(range), store_(session.store), loops_(session.loops) {
+        : show_(show), input_(input), range_(range), session_(session), store_(session.store), loops_(session.loops) {
         loops_.update(show, store_, job);
         position_ = position_of_input(loops_.model(), index_by_id(show.inputs, input.id));
         if (position_ < 0 || job.cancelled()) return;
-        for (const LoopModel::Speaker& speaker : loops_.model().speakers())
-            directivities_.push_back(speaker.emitter.directivity);
+        for (const LoopModel::Speaker& speaker : loops_.model().speakers()) {
+            loudspeakers_.push_back(&show.loudspeakers[static_cast<std::size_t>(speaker.index)]);
+            directivities_.push_back(&loudspeakers_.back()->directivity);
+        }
     }
 
     bool draw(MapGrid& grid, Quality quality, const Job& job) override {
@@ -45,15 +47,18 @@ class FeedbackMapper : public Mapper {
         set_height(cells, input_.position.z);
         Ends ends(show_, grid, cells, kSwept, store_);
         const TableStore::Rows pattern = store_.pattern(input_, kSwept);
-        for (const LoopModel::Speaker& speaker : loops_.model().speakers())
-            ends.add_loudspeaker(show_.loudspeakers[static_cast<std::size_t>(speaker.index)],
-                                 ReceiverPattern(input_).a(), pattern);
+        for (const Loudspeaker* loudspeaker : loudspeakers_)
+            ends.add_loudspeaker(*loudspeaker, ReceiverPattern(input_).a(), pattern);
         const auto air = ends.air();
         const double speed = loops_.speed();
         DrivenField driven(ends.all(), directivities_, drives_, store_, speed);
         driven.field.cell.frame = frame_of({input_.aim.yaw_deg, input_.aim.pitch_deg, 0.0});
         driven.set_air(*air);
-        return run_field(driven.field, cells, speed, {}, grid, job);
+        const bool first_look = quality == Quality::quick && driven.field.sweep;
+        if (first_look) session_.first_look.connect(driven.field, show_, loudspeakers_, input_, grid, cells);
+        const bool whole = run_field(driven.field, cells, speed, {}, grid, job);
+        if (first_look && whole) session_.first_look.filled();
+        return whole;
     }
 
   private:
@@ -82,11 +87,13 @@ class FeedbackMapper : public Mapper {
     const Show& show_;
     const Input& input_;
     Range range_;
+    MapSession& session_;
     TableStore& store_;
     LoopTable& loops_;
     int position_ = -1;
     bool unstable_ = false;
-    std::vector<const Directivity*> directivities_;
+    std::vector<const Loudspeaker*> loudspeakers_;   ///< of the loops
+    std::vector<const Directivity*> directivities_;  ///< theirs
     Drives drives_;
 };
 }  // namespace

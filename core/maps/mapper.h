@@ -5,6 +5,7 @@
 #include <memory>
 
 #include "core/maps/drives.h"
+#include "core/maps/kept_responses.h"
 #include "core/maps/loop_table.h"
 #include "core/maps/maps.h"
 #include "core/maps/table_store.h"
@@ -26,6 +27,7 @@ class Mapper {
 struct MapSession {
     TableStore store;
     LoopTable loops;
+    KeptResponses first_look;
 };
 
 /// Mappers refer to the show and the session, which must outlive them; the next mapper of a session ends the one

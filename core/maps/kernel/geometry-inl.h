@@ -9,6 +9,7 @@
 
 #include "core/maps/kernel/terms.h"
 #include "hwy/contrib/math/math-inl.h"
+#include "hwy/cache_control.h"
 #include "hwy/highway.h"
 
 HWY_BEFORE_NAMESPACE();

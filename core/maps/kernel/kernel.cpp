@@ -23,7 +23,7 @@ void FieldPeaks(const Field& field, const Tile& tile, Scratch::Space& space, Pea
     space.terms.resize(std::max(space.terms.size(), field.ends.size()));
     SetAxes(field.cell, tile, space.axes);
     for (std::size_t i = 0; i < field.ends.size(); ++i)
-        SetTerms(field.ends[i], field.cell, *field.air, tile, space.terms[i], space);
+        if (!field.ends[i].known) SetTerms(field.ends[i], field.cell, *field.air, tile, space.terms[i], space);
     if (field.sweep && field.divisor) {
         space.divisors.resize(space.totals.size());
         SweepField(*field.divisor, tile, space);

@@ -8,6 +8,7 @@
 #include "core/geometry/pose.h"
 #include "core/maps/kernel/fine.h"
 #include "core/maps/kernel/rows.h"
+#include "hwy/base.h"
 
 namespace howlmap::maps {
 
@@ -32,6 +33,11 @@ struct Samples {
     const float* axis = nullptr;  ///< cap on a sphere: 1 / its value on axis
 };
 
+using Half = hwy::float16_t;
+
+/// Numbers that the responses of one end at one cell take in one column: by octave, (re, im), lane.
+inline constexpr std::size_t kColumnResponses = static_cast<std::size_t>(kOctavesSwept) * 2 * kBlock;
+
 /// A list of frequencies.
 struct Places {
     const float* waves = nullptr;  ///< f / c, 1/m
@@ -52,6 +58,9 @@ struct FixedEnd {
 
     const float* weights = nullptr;  ///< by column, octave, (re, im), lane: drive of this end, halved
     Samples sparse, fine, narrow;    ///< the same at the listed frequencies, halved
+
+    Half* kept = nullptr;  ///< its responses, by tile, column, cell; null: not kept
+    bool known = false;    ///< they are there already: nothing else of this end is looked at
 };
 
 /// What is at the cells: a receiver, or a loudspeaker.
@@ -66,6 +75,7 @@ struct CellEnd {
 /// Sum over all ends and images of a swept field, of which the largest magnitude is wanted.
 struct Field {
     std::vector<FixedEnd> ends;
+    std::size_t kept_stride = 0;  ///< from one cell's kept responses to the next one's, in numbers; 0: none are kept
     CellEnd cell;
     const AirRows* air = nullptr;                          ///< for kSwept
     std::array<float, kBinsPerOctave> base_waves{};        ///< f / c of the lowest octave's bins, 1/m

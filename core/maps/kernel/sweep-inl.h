@@ -177,31 +177,55 @@ HWY_INLINE void AddPath(std::integer_sequence<int, O...>, const PathRows& p, Pha
     (AddOctave<S, First + O>(p, phasor, re[O], im[O]), ...);
 }
 
-/// Drive times response, added to the totals of the cell.
+/// Drive times response in one octave, added to a sum.
+HWY_INLINE void AddDriven(V h_re, V h_im, const float* weights, V& re, V& im) {
+    const F f;
+    const V w_re = hn::Load(f, weights), w_im = hn::Load(f, weights + kBlock);
+    re = hn::MulAdd(h_im, w_im, hn::MulAdd(h_re, w_re, re));
+    im = hn::NegMulAdd(h_im, w_re, hn::MulAdd(h_re, w_im, im));
+}
+/// The same in some octaves, added to the totals of the cell.
 template <bool Begin, int... O>
 HWY_INLINE void AddDriven(std::integer_sequence<int, O...>, const float* weights, const V* re, const V* im,
                           float* totals) {
     const F f;
-    const auto add = [&](int o, V h_re, V h_im) HWY_ATTR {
-        const V w_re = hn::Load(f, weights + o * 2 * kBlock), w_im = hn::Load(f, weights + o * 2 * kBlock + kBlock);
+    const auto add = [&](int o) HWY_ATTR {
         float* to = totals + o * 2 * kBlock;
-        V sum_re = hn::Mul(h_re, w_re), sum_im = hn::Mul(h_re, w_im);
-        if constexpr (!Begin) {
-            sum_re = hn::MulAdd(h_re, w_re, hn::Load(f, to));
-            sum_im = hn::MulAdd(h_re, w_im, hn::Load(f, to + kBlock));
-        }
-        hn::Store(hn::MulAdd(h_im, w_im, sum_re), f, to);
-        hn::Store(hn::NegMulAdd(h_im, w_re, sum_im), f, to + kBlock);
+        V sum_re = Begin ? hn::Zero(f) : hn::Load(f, to), sum_im = Begin ? hn::Zero(f) : hn::Load(f, to + kBlock);
+        AddDriven(re[o], im[o], weights + o * 2 * kBlock, sum_re, sum_im);
+        hn::Store(sum_re, f, to);
+        hn::Store(sum_im, f, to + kBlock);
     };
-    (add(O, re[O], im[O]), ...);
+    (add(O), ...);
+}
+
+using HalfVector = hn::Rebind<Half, F>;
+
+template <int... O>
+HWY_INLINE void Keep(std::integer_sequence<int, O...>, const V* re, const V* im, Half* to) {
+    const HalfVector h;
+    (hn::Store(hn::DemoteTo(h, re[O]), h, to + O * 2 * kBlock), ...);
+    (hn::Store(hn::DemoteTo(h, im[O]), h, to + O * 2 * kBlock + kBlock), ...);
+}
+
+/// Where a column's numbers at a cell begin within those of a tile: by column, cell.
+inline std::size_t InTile(int column, std::size_t cell) {
+    return (static_cast<std::size_t>(column) * kTile + cell) * kOctavesSwept * 2 * kBlock;
+}
+inline float* TotalsAt(Scratch::Space& space, int column, std::size_t cell) {
+    return space.totals.data() + InTile(column, cell);
+}
+inline Half* KeptAt(const Field& field, const FixedEnd& end, const Tile& tile, int column, std::size_t cell) {
+    const std::size_t in_tile = static_cast<std::size_t>(column) * kTile + cell;
+    return end.kept + (static_cast<std::size_t>(tile.first * kColumns) + in_tile) * field.kept_stride;
 }
 
 using PassOctaves = std::make_integer_sequence<int, kOctavesAPass>;
 
 /// One pass over the octaves from First on: all images of an end at one cell and one column.
 template <class S, int First, bool Begin>
-HWY_INLINE void SweepPass(const Field& field, const FixedEnd& end, const Terms& t, std::size_t cell, int column,
-                          std::size_t lane, Scratch::Space& space) {
+HWY_INLINE void SweepPass(const Field& field, const FixedEnd& end, const Terms& t, const Tile& tile, std::size_t cell,
+                          int column, std::size_t lane, Scratch::Space& space) {
     const F f;
     V re[kOctavesAPass], im[kOctavesAPass];
     for (int o = 0; o < kOctavesAPass; ++o) re[o] = im[o] = hn::Zero(f);
@@ -220,10 +244,9 @@ HWY_INLINE void SweepPass(const Field& field, const FixedEnd& end, const Terms& 
         }
     }
     const std::size_t block = static_cast<std::size_t>(column * kOctavesSwept + First) * 2 * kBlock + lane;
-    float* totals = space.totals.data() +
-                    (static_cast<std::size_t>(column) * kTile + cell) * kOctavesSwept * 2 * kBlock +
-                    First * 2 * kBlock + lane;
-    AddDriven<Begin>(PassOctaves(), end.weights + block, re, im, totals);
+    AddDriven<Begin>(PassOctaves(), end.weights + block, re, im,
+                     TotalsAt(space, column, cell) + First * 2 * kBlock + lane);
+    if (end.kept) Keep(PassOctaves(), re, im, KeptAt(field, end, tile, column, cell) + First * 2 * kBlock + lane);
 }
 
 template <class S, bool Begin>
@@ -234,8 +257,9 @@ HWY_INLINE void SweepColumns(const Field& field, const FixedEnd& end, const Term
         if (!field.columns[static_cast<std::size_t>(column)]) continue;
         for (std::size_t lane = 0; lane < kBlock; lane += hn::Lanes(f))
             for (std::size_t cell = 0; cell < static_cast<std::size_t>(tile.cells); ++cell) {
-                SweepPass<S, 0, Begin>(field, end, t, cell, column, lane, space);
-                if constexpr (kPasses > 1) SweepPass<S, kOctavesAPass, Begin>(field, end, t, cell, column, lane, space);
+                SweepPass<S, 0, Begin>(field, end, t, tile, cell, column, lane, space);
+                if constexpr (kPasses > 1)
+                    SweepPass<S, kOctavesAPass, Begin>(field, end, t, tile, cell, column, lane, space);
             }
     }
 }
@@ -248,6 +272,47 @@ HWY_NOINLINE void SweepEnd(const Field& field, const FixedEnd& end, const Terms&
         SweepColumns<S, true>(field, end, t, tile, space);
     else
         SweepColumns<S, false>(field, end, t, tile, space);
+}
+
+/// How far ahead kept responses are fetched, in numbers: a page, which the machine itself does not look beyond.
+inline constexpr int kAhead = 2048;
+
+/// All ends whose responses are known, at one cell and one column, octaves from First on.
+template <int First, int... O>
+HWY_INLINE void AddKnownPass(std::integer_sequence<int, O...>, const Field& field, const Tile& tile, std::size_t cell,
+                             int column, std::size_t lane, float* totals) {
+    const F f;
+    const HalfVector h;
+    V re[kOctavesAPass], im[kOctavesAPass];
+    ((re[O] = hn::Load(f, totals + O * 2 * kBlock), im[O] = hn::Load(f, totals + O * 2 * kBlock + kBlock)), ...);
+    const std::size_t block = static_cast<std::size_t>(column * kOctavesSwept + First) * 2 * kBlock + lane;
+    for (const FixedEnd& end : field.ends) {
+        if (!end.known) continue;
+        const Half* kept = KeptAt(field, end, tile, column, cell) + First * 2 * kBlock + lane;
+        const auto add = [&](int o) HWY_ATTR {
+            const int at = o * 2 * kBlock;
+            hwy::Prefetch(kept + at + kAhead);
+            AddDriven(hn::PromoteTo(f, hn::Load(h, kept + at)), hn::PromoteTo(f, hn::Load(h, kept + at + kBlock)),
+                      end.weights + block + at, re[o], im[o]);
+        };
+        (add(O), ...);
+    }
+    ((hn::Store(re[O], f, totals + O * 2 * kBlock), hn::Store(im[O], f, totals + O * 2 * kBlock + kBlock)), ...);
+}
+
+HWY_NOINLINE void AddKnown(const Field& field, const Tile& tile, Scratch::Space& space) {
+    const F f;
+    for (int column = 0; column < kColumns; ++column) {
+        if (!field.columns[static_cast<std::size_t>(column)]) continue;
+        for (std::size_t cell = 0; cell < static_cast<std::size_t>(tile.cells); ++cell)
+            for (std::size_t lane = 0; lane < kBlock; lane += hn::Lanes(f)) {
+                float* totals = TotalsAt(space, column, cell) + lane;
+                AddKnownPass<0>(PassOctaves(), field, tile, cell, column, lane, totals);
+                if constexpr (kPasses > 1)
+                    AddKnownPass<kOctavesAPass>(PassOctaves(), field, tile, cell, column, lane,
+                                                totals + kOctavesAPass * 2 * kBlock);
+            }
+    }
 }
 
 using SweepFunction = void (*)(const Field&, const FixedEnd&, const Terms&, const Tile&, bool, Scratch::Space&);
@@ -283,11 +348,14 @@ inline void SweepField(const Field& field, const Tile& tile, Scratch::Space& spa
     bool begin = field.offset == nullptr;
     for (std::size_t i = 0; i < field.ends.size(); ++i) {
         const FixedEnd& end = field.ends[i];
+        if (end.known) continue;
         const SweepFunction sweep =
             HasPattern(end) ? SweepFor<true>(*end.directivity) : SweepFor<false>(*end.directivity);
         sweep(field, end, space.terms[i], tile, begin, space);
         begin = false;
     }
+    if (begin) std::fill(space.totals.begin(), space.totals.end(), 0.0f);
+    if (field.kept_stride > 0) AddKnown(field, tile, space);
 }
 
 }  // namespace HWY_NAMESPACE

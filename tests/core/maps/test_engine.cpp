@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The engine that a window draws from: the same numbers as a map from scratch, coarse before fine, nothing done twice,
 // cancelled when asked.
+#include <atomic>
 #include <cmath>
+#include <functional>
 #include <thread>
 
 #include "core/loop/loop_model.h"
@@ -29,6 +31,25 @@ Show quiet(std::uint64_t seed) {
     for (Mix& mix : show.mixes)
         for (Send& send : mix.sends) send.level_db = std::min(send.level_db, 65.0);
     return show;
+}
+
+/// The first grid that an engine tells of a show.
+MapEngine::Shown first_look(MapEngine& engine, const Show& show, const MapRequest& request) {
+    std::vector<MapEngine::Shown> told;
+    const auto last = engine.update(show, request, {}, [&](const auto& grid) { told.push_back(grid); });
+    return last && told.size() == 2 ? told.front() : nullptr;
+}
+
+/// Largest difference of two grids of the same shape in dB; infinite where only one has a value.
+float largest_difference(const MapGrid& a, const MapGrid& b) {
+    if (a.inside != b.inside || a.unstable_without != b.unstable_without) return INFINITY;
+    float most = 0.0f;
+    for (std::size_t i = 0; i < a.value.size(); ++i) {
+        if (std::isnan(a.value[i]) && std::isnan(b.value[i])) continue;
+        const float apart = std::abs(a.value[i] - b.value[i]);
+        most = std::isnan(apart) ? INFINITY : std::max(most, apart);
+    }
+    return most;
 }
 
 std::string heard_input(const Show& show) {
@@ -84,6 +105,66 @@ class Engine : public QObject {
             }
         QVERIFY(cells > 100);
         QVERIFY(far * 20 < cells);
+    }
+    /// What stays is not swept again, so a first look after many others is the one of a new engine.
+    void the_first_look_keeps_what_stays() {
+        Show show = quiet(7);
+        MapRequest request{MapKind::feedback, heard_input(show), {.step = 0.1}};
+        Input& input = *std::find_if(show.inputs.begin(), show.inputs.end(),
+                                     [&](const Input& one) { return one.id == request.id; });
+        const std::vector<std::function<void()>> moves{
+            [] {},
+            [&] { show.loudspeakers.front().position.x += 0.1; },
+            [&] { show.loudspeakers.front().position.x += 0.1; },
+            [&] { show.loudspeakers.back().aim.yaw_deg += 20.0; },
+            [&] { show.mixes.front().sends.front().level_db -= 3.0; },
+            [&] { show.loudspeakers.front().directivity = Omni{}; },
+            [&] { input.position.x += 0.3; },
+            [&] { input.position.z += 0.2; },
+            [&] { input.aim.yaw_deg += 50.0; },
+            [&] {
+                input.transducer = Microphone{PatternName::hypercardioid, false, {}, {}};
+            },
+            [&] { show.air.temperature_c += 8.0; },
+            [&] { show.stage.surfaces.floor.absorption = 0.4; },
+            [&] { show.stage.outline[0].x -= 1.0; },
+            [&] { request.options.band = 20; },
+            [&] { request.options.band.reset(); },
+            [&] { show.loudspeakers.push_back(show.loudspeakers.front()); },
+            [&] {
+                show.loudspeakers.back().id = "another";
+                show.loudspeakers.back().position.y += 0.7;
+                show.mixes.front().loudspeakers.push_back("another");
+            },
+            [&] { show.mixes.front().loudspeakers.pop_back(); },
+        };
+        MapEngine engine;
+        for (std::size_t i = 0; i < moves.size(); ++i) {
+            moves[i]();
+            MapEngine other;
+            const auto kept = first_look(engine, show, request), anew = first_look(other, show, request);
+            QVERIFY2(kept && anew, qPrintable(QString("move %1").arg(i)));
+            const float apart = largest_difference(*kept, *anew);
+            QVERIFY2(apart < 0.03f, qPrintable(QString("move %1: %2 dB").arg(i).arg(static_cast<double>(apart))));
+            const auto values =
+                std::count_if(kept->value.begin(), kept->value.end(), [](float v) { return !std::isnan(v); });
+            QVERIFY2(values > 100, qPrintable(QString("move %1: %2 values").arg(i).arg(values)));
+        }
+    }
+    void a_first_look_that_was_cancelled_is_not_kept() {
+        Show show = quiet(7);
+        const MapRequest request{MapKind::feedback, heard_input(show), {.step = 0.05}};
+        for (const int reports : {1, 2, 4}) {
+            MapEngine engine, other;
+            std::stop_source stop;
+            std::atomic<int> seen{0};
+            const Job job{stop.get_token(), [&](double) {
+                              if (++seen == reports) stop.request_stop();
+                          }};
+            QVERIFY(!engine.update(show, request, job));
+            const auto kept = first_look(engine, show, request), anew = first_look(other, show, request);
+            QVERIFY(kept && anew && largest_difference(*kept, *anew) < 0.03f);
+        }
     }
     void nothing_is_drawn_twice() {
         Show show = quiet(7);
