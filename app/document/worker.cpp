@@ -73,10 +73,15 @@ Worker::Work Worker::on_one_core(Work work) {
 }
 
 void Worker::run(Work work) {
-    if (running_)
-        waiting_ = std::move(work);
-    else
-        start(std::move(work));
+    const std::lock_guard lock(mutex_);
+    Piece piece{++number_, std::move(work), {}};
+    if (!waiting_) ++unfinished_;
+    if (running_) {
+        waiting_ = std::move(piece);
+        return;
+    }
+    running_ = piece.stop;
+    pool_.start([this, piece = std::move(piece)]() mutable { work_off(std::move(piece)); });
 }
 
 void Worker::restart(Work work) {
@@ -85,50 +90,59 @@ void Worker::restart(Work work) {
 }
 
 void Worker::cancel() {
+    const std::lock_guard lock(mutex_);
+    if (waiting_) --unfinished_;
     waiting_.reset();
-    wanted_ = false;
-    stop_.request_stop();
+    cancelled_ = number_;
+    if (running_) running_->request_stop();
 }
 
-void Worker::start(Work work) {
-    stop_ = std::stop_source();
-    running_ = wanted_ = true;
-    const quint64 number = ++number_;
-    Job job{stop_.get_token(), {}};
-    job.progress = [this, number](double fraction) {
+std::optional<Worker::Piece> Worker::next_piece() {
+    const std::lock_guard lock(mutex_);
+    std::optional<Piece> piece = std::exchange(waiting_, std::nullopt);
+    running_.reset();
+    if (piece) running_ = piece->stop;
+    return piece;
+}
+
+/// In the other thread.
+void Worker::work_off(std::optional<Piece> piece) {
+    step_back(manners_);
+    for (; piece; piece = next_piece()) {
+        const Deliver deliver = done(*piece);
+        handed_over.fetch_add(1, std::memory_order_release);
+        QMetaObject::invokeMethod(
+            this, [this, number = piece->number, deliver] { finish(number, deliver); }, Qt::QueuedConnection);
+    }
+}
+
+/// Work that breaks its own rules gives no result; the show that is open outlives it.
+Worker::Deliver Worker::done(const Piece& piece) {
+    const auto report = [this, number = piece.number](double fraction) {
         QMetaObject::invokeMethod(
             this,
             [this, number, fraction] {
-                if (wanted_ && number == number_) Q_EMIT progress(fraction);
+                if (wanted(number)) Q_EMIT progress(fraction);
             },
             Qt::QueuedConnection);
     };
-    pool_.start([this, number, manners = manners_, job = std::move(job), work = std::move(work)] {
-        step_back(manners);
-        Deliver deliver;
-        QString broken;  // work that breaks its own rules gives no result; the show that is open outlives it
-        try {
-            deliver = work(job);
-        } catch (const std::exception& error) {
-            broken = QString::fromUtf8(error.what());
-        } catch (...) {
-            broken = QStringLiteral("?");
-        }
-        handed_over.fetch_add(1, std::memory_order_release);
-        if (!broken.isEmpty())
-            QMetaObject::invokeMethod(
-                this, [broken] { tell_broken_work(broken); }, Qt::QueuedConnection);
-        QMetaObject::invokeMethod(
-            this, [this, number, deliver = std::move(deliver)] { finish(number, deliver); }, Qt::QueuedConnection);
-    });
+    QString broken;
+    try {
+        return piece.work({piece.stop.get_token(), report});
+    } catch (const std::exception& error) {
+        broken = QString::fromUtf8(error.what());
+    } catch (...) {
+        broken = QStringLiteral("?");
+    }
+    QMetaObject::invokeMethod(
+        this, [broken] { tell_broken_work(broken); }, Qt::QueuedConnection);
+    return {};
 }
 
 void Worker::finish(quint64 number, const Deliver& deliver) {
     (void)handed_over.load(std::memory_order_acquire);
-    running_ = false;
-    const bool deliverable = wanted_ && number == number_ && deliver;
-    if (waiting_) start(*std::exchange(waiting_, std::nullopt));
-    if (deliverable) deliver();
+    --unfinished_;
+    if (wanted(number) && deliver) deliver();
     if (!busy()) Q_EMIT idle();
 }
 

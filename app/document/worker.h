@@ -4,6 +4,7 @@
 #include <QObject>
 #include <QThreadPool>
 #include <functional>
+#include <mutex>
 #include <optional>
 #include <stop_token>
 
@@ -38,22 +39,34 @@ class Worker : public QObject {
     /// Blocks until nothing runs in the other thread; results are delivered later all the same. For what must be on
     /// disk.
     void wait() { pool_.waitForDone(); }
-    bool busy() const { return running_ || waiting_.has_value(); }
+    bool busy() const { return unfinished_ > 0; }
 
   Q_SIGNALS:
     void progress(double fraction);  ///< 0..1, of the piece that runs
     void idle();                     ///< nothing runs and nothing waits
 
   private:
-    void start(Work work);
+    struct Piece {
+        quint64 number = 0;
+        Work work;
+        std::stop_source stop;
+    };
+    std::optional<Piece> next_piece();
+    void work_off(std::optional<Piece> piece);
+    Deliver done(const Piece& piece);
     void finish(quint64 number, const Deliver& deliver);
+    bool wanted(quint64 number) const { return number > cancelled_; }
 
     Manners manners_;
-    QThreadPool pool_;
-    std::optional<Work> waiting_;
-    std::stop_source stop_;
-    quint64 number_ = 0;  ///< of the piece that runs; a cancelled one keeps running but has lost its number
-    bool running_ = false, wanted_ = false;
+    int unfinished_ = 0;                  ///< pieces that run, wait, or are to be delivered
+    quint64 number_ = 0, cancelled_ = 0;  ///< of the newest piece; up to this one nothing is delivered
+
+    std::mutex
+        mutex_;  // for what the other thread takes from, so that it need not wait for this one between two pieces
+    std::optional<Piece> waiting_;
+    std::optional<std::stop_source> running_;  ///< of the piece that runs, or is about to
+
+    QThreadPool pool_;  // last, so that it has stopped before anything else goes
 };
 
 }  // namespace howlmap::app
