@@ -2,11 +2,15 @@
 #include "app/canvas/overlay/map_service.h"
 
 #include <atomic>
+#include <chrono>
+#include <condition_variable>
+#include <mutex>
 #include <utility>
 
 namespace howlmap::app {
 namespace {
 constexpr double kStep = 0.05;  ///< metres, coarser only for very large stages
+constexpr std::chrono::milliseconds kHandRests{60};
 
 /// Whether one map may stand for another until that is there: the same thing, perhaps at another frequency.
 bool same_subject(const std::optional<MapRequest>& a, const std::optional<MapRequest>& b) {
@@ -38,6 +42,13 @@ struct MapService::Run {
         shown = true;
         if (overtaken) stop.request_stop();
     }
+    /// Returns when it has been stopped, or not for so long that the hand seems to rest.
+    void see_whether_the_hand_rests() {
+        std::mutex mutex;
+        std::unique_lock lock(mutex);
+        std::condition_variable_any stopped;
+        stopped.wait_for(lock, stop.get_token(), kHandRests, [] { return false; });
+    }
 };
 
 void MapService::want(const std::optional<MapRequest>& request) {
@@ -64,7 +75,8 @@ void MapService::start() {
     if (run_) run_->overtake();
     run_ = std::make_shared<Run>();
     worker_.run([this, engine = engine_, run = run_, show = document_.show(), revision = document_.revision(),
-                 request = *request_, order = order_, ink = ink_](const Job& job) mutable -> Worker::Deliver {
+                 request = *request_, order = order_, ink = ink_,
+                 moving = document_.in_gesture()](const Job& job) mutable -> Worker::Deliver {
         const std::stop_callback stop(job.stop, [&run] { run->stop.request_stop(); });
         const MapLook look = look_of(show, request, ink);
         request.options.step = fitting_step(show, request.kind, kStep);
@@ -73,6 +85,8 @@ void MapService::start() {
             QMetaObject::invokeMethod(
                 this, [this, order, picture] { show_picture(order, picture); }, Qt::QueuedConnection);
             run->told();
+            // A fine map that the next move ends would only take the cores from the window.
+            if (std::exchange(moving, false)) run->see_whether_the_hand_rests();
         };
         const auto result = engine->update(show, request, {run->stop.get_token(), {}}, shown);
         const QString trouble = result ? QString() : QString::fromStdString(result.error().message);
