@@ -186,13 +186,17 @@ void map_under_the_hand(MainWindow& window) {
     const auto moved = QObject::connect(&window.analysis(), &AnalysisService::margin_moved, [&] { ++margins; });
     QElapsedTimer clock;
     clock.start();
-    print("16 inputs, a wedge, feedback map", drag(window.plan(), QStringLiteral("wedge-1"), kMoves, 60));
+    const Times times = drag(window.plan(), QStringLiteral("wedge-1"), kMoves, 60);
     const double seconds = 1e-3 * static_cast<double>(clock.elapsed());
     QObject::disconnect(count);
     QObject::disconnect(told);
     QObject::disconnect(moved);
-    std::printf("%-34s %.1f a second, margins as drawn %.1f, all rings %.1f, at %.1f moves a second\n",
-                "maps while it moves", pictures / seconds, margins / seconds, verdicts / seconds, kMoves / seconds);
+    print("16 inputs, a wedge, feedback map", times);
+    const double steps = static_cast<double>(times.wall.size());  // snapping swallows some moves
+    std::printf(
+        "%-34s %.1f a second, margins as drawn %.1f, all rings %.1f, at %.1f steps of it (%.1f moves) a second\n",
+        "maps while it moves", pictures / seconds, margins / seconds, verdicts / seconds, steps / seconds,
+        kMoves / seconds);
 }
 }  // namespace
 
