@@ -17,9 +17,9 @@ nice ninja -C build/fuzz "${targets[@]/#/fuzz_}"
 found="$PWD/build/fuzz/found"
 mkdir -p "$found"
 fuzz() { # TARGET: what libFuzzer says goes to build/fuzz/TARGET.log
-  local target="$1" grown="build/fuzz/grown/$1"
+  local target="$1" grown="$PWD/build/fuzz/grown/$1"  # whole paths: a target may go to a folder of its own
   mkdir -p "$grown"
-  nice -n 10 "$(find build/fuzz -type f -name "fuzz_$target" -perm -u+x)" "$grown" "tests/fuzz/seeds/$target" \
+  nice -n 10 "$(find build/fuzz -type f -name "fuzz_$target" -perm -u+x)" "$grown" "$PWD/tests/fuzz/seeds/$target" \
     -dict=tests/fuzz/dictionary.txt -max_total_time=$((minutes * 60 / ${#targets[@]})) -timeout=10 -rss_limit_mb=2048 \
     -max_len=20000 -artifact_prefix="$found/$target-" -print_final_stats=1 >"build/fuzz/$target.log" 2>&1
 }
