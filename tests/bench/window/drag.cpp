@@ -179,7 +179,7 @@ void map_under_the_hand(MainWindow& window) {
     choice.kind = OverlayKind::feedback;
     choice.subject = QStringLiteral("voice-1");
     window.plan().set_overlay(choice);
-    settle(window, 3000);
+    rest(3000);  // the first map makes all tables
     int pictures = 0, margins = 0, verdicts = 0;
     const auto count = QObject::connect(&window.plan().layers(), &PlanLayers::map_changed, [&] { ++pictures; });
     const auto told = QObject::connect(&window.analysis(), &AnalysisService::updated, [&] { ++verdicts; });
