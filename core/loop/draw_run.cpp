@@ -48,7 +48,7 @@ void DrawRun::run(double least, const std::vector<std::size_t>& draws) {
 
 std::shared_ptr<const PeakForecast> DrawRun::forecast() {
     if (!forecast_ && !shared_.model().empty()) learn();
-    return forecast_;
+    return forecast_ ? std::make_shared<const PeakForecast>(forecast_->for_others()) : nullptr;
 }
 
 void DrawRun::learn() {

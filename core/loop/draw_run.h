@@ -20,7 +20,7 @@ class DrawRun {
     void run(double least);
     /// The same in some draws, each once.
     void run(double least, const std::vector<std::size_t>& draws);
-    /// What the draws say of others; null without a room.
+    /// What the draws say of shows that differ by a cure or two; null without a room.
     std::shared_ptr<const PeakForecast> forecast();
 
     /// By draw, as far as they are known by now.

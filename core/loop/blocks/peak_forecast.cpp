@@ -47,4 +47,15 @@ double PeakForecast::most(Interval interval) const {
     return known_to >= interval.high_hz * (1.0 - kTouch) ? most : std::numeric_limits<double>::infinity();
 }
 
+PeakForecast PeakForecast::for_others() const {
+    constexpr double kNear = 1.1;
+    PeakForecast others = *this;
+    for (std::size_t i = 0; i < intervals_.size(); ++i)
+        for (std::size_t k = 0; k < intervals_.size(); ++k)
+            if (intervals_[k].high_hz * kNear > intervals_[i].low_hz &&
+                intervals_[k].low_hz < intervals_[i].high_hz * kNear)
+                others.most_[i] = std::max(others.most_[i], most_[k]);
+    return others;
+}
+
 }  // namespace howlmap

@@ -5,7 +5,7 @@
 namespace howlmap {
 
 /// How far the largest eigenvalue of each interval of frequencies rises above its rough size, learned from some draws
-/// of a show; it holds for shows that differ little, too. Where thousands of independent room terms are looked through,
+/// of a show. Where thousands of independent room terms are looked through,
 /// the largest differs by about a decibel from draw to draw; a bound that holds whatever the room does lies 10 dB
 /// higher.
 class PeakForecast {
@@ -19,6 +19,10 @@ class PeakForecast {
     /// The peak of an interval stays below this times the rough size, but for about once in 10^4 draws; infinite where
     /// not all of it is known.
     double most(Interval interval) const;
+    /// The same for shows that differ from this one by a cure or two. There the peak of an interval may stay while that
+    /// of its neighbour, which the rough size comes from, is filtered away: each may rise as far as the highest within
+    /// a tenth of its frequency.
+    PeakForecast for_others() const;
 
   private:
     std::vector<Interval> intervals_;

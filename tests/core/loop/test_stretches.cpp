@@ -65,6 +65,16 @@ class Stretching : public QObject {
         stretches.heed(nullptr);
         QVERIFY(stretches.most().empty() && std::isinf(stretches[0].most));
     }
+    void other_shows_may_peak_where_a_neighbour_did() {
+        const std::vector<double> draw{1.0, 3.0, 1.0, 1.0};
+        const PeakForecast own({{100.0, 105.0}, {105.0, 110.0}, {110.0, 130.0}, {130.0, 150.0}}, {draw, draw, draw});
+        const PeakForecast others = own.for_others();
+        QVERIFY(own.most({100.0, 105.0}) < own.most({105.0, 110.0}));
+        QCOMPARE(others.most({100.0, 105.0}), own.most({105.0, 110.0}));
+        QCOMPARE(others.most({110.0, 130.0}), own.most({105.0, 110.0}));
+        QCOMPARE(others.most({130.0, 150.0}), own.most({130.0, 150.0}));  // too far away
+        QVERIFY(std::isinf(others.most({90.0, 101.0})));
+    }
 };
 HOWLMAP_TEST(Stretching)
 #include "test_stretches.moc"
