@@ -31,7 +31,9 @@ std::optional<Findings> Analyst::full(const Show& show) {
     findings.margins.margin_db = stability.margin_db;
     if (stability.margin_hz) findings.worst = WorstAfter{*stability.margin_hz, note_of(*stability.margin_hz).name};
     const Screened few = screened(show, base_few().margin_db + kFirstDb);
-    const auto all = margin_to_count_on(show, few.margin_db + base_few().to_likely_db, job_, hints(few));
+    DrawHints known = hints(few);
+    known.forecast = nullptr;  // what is told rests on the show's own draws
+    const auto all = margin_to_count_on(show, few.margin_db + base_few().to_likely_db, job_, known);
     if (!all) return std::nullopt;
     if (lowest_.empty()) lowest_ = all->lowest;
     findings.margins.margin_p05_db = all->margin_db;
