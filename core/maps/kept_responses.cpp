@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/maps/kept_responses.h"
 
-#include "core/maps/kernel/kernel.h"
-
 namespace howlmap::maps {
 
 bool KeptResponses::Kept::is_of(const Loudspeaker& loudspeaker) const {
@@ -28,7 +26,7 @@ void KeptResponses::connect(Field& field, const Show& show, const std::vector<co
     if (!(place == place_) || loudspeakers.size() != kept_.size()) kept_.clear();
     place_ = place;
     kept_.resize(loudspeakers.size());
-    values_.resize(values);
+    values_.resize(values + kFetchedAhead);
     field.kept_stride = stride;
     for (std::size_t end = 0; end < loudspeakers.size(); ++end) {
         field.ends[end].kept = values_.data() + end * kColumnResponses;

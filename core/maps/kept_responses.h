@@ -12,8 +12,9 @@ namespace howlmap::maps {
 class KeptResponses {
   public:
     /// Points the ends of a field to their responses, known ones or ones to be filled when the field is run; call
-    /// filled() after it came to its end. Given: a swept field whose ends are these loudspeakers and whose cells are
-    /// this grid's places for the input. A field that would take more than kMostBytes is left as it is.
+    /// filled() after it came to its end. Given: a swept field, neither refined nor divided by another, whose ends are
+    /// these loudspeakers and whose cells are this grid's places for the input. A field that would take more than
+    /// kMostBytes is left as it is.
     void connect(Field& field, const Show& show, const std::vector<const Loudspeaker*>& loudspeakers,
                  const Input& input, const MapGrid& grid, const CellList& cells);
     void filled();

@@ -37,6 +37,9 @@ using Half = hwy::float16_t;
 
 /// Numbers that the responses of one end at one cell take in one column: by octave, (re, im), lane.
 inline constexpr std::size_t kColumnResponses = static_cast<std::size_t>(kOctavesSwept) * 2 * kBlock;
+/// How far ahead kept responses are fetched, in numbers, and so how much room there is behind the last: a page, which
+/// the machine itself does not look beyond.
+inline constexpr std::size_t kFetchedAhead = 2048;
 
 /// A list of frequencies.
 struct Places {

@@ -274,9 +274,6 @@ HWY_NOINLINE void SweepEnd(const Field& field, const FixedEnd& end, const Terms&
         SweepColumns<S, false>(field, end, t, tile, space);
 }
 
-/// How far ahead kept responses are fetched, in numbers: a page, which the machine itself does not look beyond.
-inline constexpr int kAhead = 2048;
-
 /// All ends whose responses are known, at one cell and one column, octaves from First on.
 template <int First, int... O>
 HWY_INLINE void AddKnownPass(std::integer_sequence<int, O...>, const Field& field, const Tile& tile, std::size_t cell,
@@ -291,7 +288,7 @@ HWY_INLINE void AddKnownPass(std::integer_sequence<int, O...>, const Field& fiel
         const Half* kept = KeptAt(field, end, tile, column, cell) + First * 2 * kBlock + lane;
         const auto add = [&](int o) HWY_ATTR {
             const int at = o * 2 * kBlock;
-            hwy::Prefetch(kept + at + kAhead);
+            hwy::Prefetch(kept + at + kFetchedAhead);
             AddDriven(hn::PromoteTo(f, hn::Load(h, kept + at)), hn::PromoteTo(f, hn::Load(h, kept + at + kBlock)),
                       end.weights + block + at, re[o], im[o]);
         };

@@ -131,6 +131,21 @@ class TestWorker : public QObject {
         QTRY_VERIFY(!worker.busy());
         QCOMPARE(done, (std::vector{0, 4}));
     }
+    void theNextPieceDoesNotWaitForTheWindow() {
+        Worker worker;
+        QSemaphore gate, begun;
+        worker.run([&](const Job&) -> Worker::Deliver {
+            gate.acquire();
+            return {};
+        });
+        worker.run([&](const Job&) -> Worker::Deliver {
+            begun.release();
+            return {};
+        });
+        gate.release();
+        QVERIFY(begun.tryAcquire(1, 30000));  // no event of this thread is let through in between
+        QTRY_VERIFY(!worker.busy());
+    }
     void whatIsCancelledIsNeverDelivered() {
         Worker worker;
         bool delivered = false;
