@@ -31,9 +31,7 @@ std::optional<Findings> Analyst::full(const Show& show) {
     findings.margins.margin_db = stability.margin_db;
     if (stability.margin_hz) findings.worst = WorstAfter{*stability.margin_hz, note_of(*stability.margin_hz).name};
     const Screened few = screened(show, base_few().margin_db + kFirstDb);
-    // The other draws are learned from the show itself: its own forecast fits it closer than that of the base.
-    const DrawHints known{nullptr, few.draws, few.up_to_db, lowest_};
-    const auto all = margin_to_count_on(show, few.margin_db + base_few().to_likely_db, job_, known);
+    const auto all = margin_to_count_on(show, few.margin_db + base_few().to_likely_db, job_, hints(few));
     if (!all) return std::nullopt;
     if (lowest_.empty()) lowest_ = all->lowest;
     findings.margins.margin_p05_db = all->margin_db;

@@ -13,6 +13,7 @@
 namespace howlmap {
 namespace {
 constexpr std::size_t kLearnedFrom = 32, kWorthLearning = 300;  // draws
+constexpr double kByFar = 0.7;                                  // a forecast of another show may be this much too low
 }  // namespace
 
 DrawRun::DrawRun(const Show& show, int draws, const Job& job, const DrawHints& hints)
@@ -33,7 +34,7 @@ void DrawRun::run(double least) {
 
 void DrawRun::run(double least, const std::vector<std::size_t>& draws) {
     if (shared_.model().empty()) return;
-    if (!forecast_ && margins_.size() >= kWorthLearning) learn();
+    if (!learned_ && margins_.size() >= kWorthLearning) learn(least);
     std::atomic<std::size_t> done = 0;
     tbb::parallel_for(std::size_t{0}, draws.size(), [&](std::size_t i) {
         if (job_.cancelled()) return;
@@ -47,17 +48,29 @@ void DrawRun::run(double least, const std::vector<std::size_t>& draws) {
 }
 
 std::shared_ptr<const PeakForecast> DrawRun::forecast() {
-    if (!forecast_ && !shared_.model().empty()) learn();
+    if (!learned_ && !shared_.model().empty()) learn(kLeastLoop);
     return forecast_ ? std::make_shared<const PeakForecast>(forecast_->for_others()) : nullptr;
 }
 
-void DrawRun::learn() {
+/// From stretches in which a loop gain of `least` is not out of the question by far.
+void DrawRun::learn(double least) {
+    learned_ = true;
     if (!shared_.room()) return;
-    std::vector<std::vector<double>> peaks(kLearnedFrom);
-    tbb::parallel_for(std::size_t{0}, peaks.size(), [&](std::size_t d) {
-        if (!job_.cancelled()) peaks[d] = scans_.local().peaks(d);
+    std::vector<std::vector<bool>> chances(kLearnedFrom);
+    tbb::parallel_for(std::size_t{0}, kLearnedFrom, [&](std::size_t d) {
+        if (!job_.cancelled()) chances[d] = scans_.local().chances(d, kByFar * least, forecast_.get());
     });
-    if (!job_.cancelled()) forecast_ = std::make_shared<const PeakForecast>(scans_.local().stretches(), peaks);
+    if (job_.cancelled()) return;
+    std::vector<bool> wanted = chances.front();
+    for (const auto& draw : chances)
+        for (std::size_t i = 0; i < wanted.size(); ++i) wanted[i] = wanted[i] || draw[i];
+    std::vector<std::vector<double>> peaks(kLearnedFrom);
+    tbb::parallel_for(std::size_t{0}, kLearnedFrom, [&](std::size_t d) {
+        if (!job_.cancelled()) peaks[d] = scans_.local().peaks(d, wanted);
+    });
+    if (job_.cancelled()) return;
+    const PeakForecast own(scans_.local().stretches(), peaks);
+    forecast_ = std::make_shared<const PeakForecast>(forecast_ ? own.or_else(*forecast_) : own);
 }
 
 std::optional<double> DrawRun::lowest(std::size_t n) const {

@@ -29,7 +29,7 @@ class DrawRun {
     std::optional<double> lowest(std::size_t n) const;
 
   private:
-    void learn();
+    void learn(double least);
 
     BlockModel shared_;
     tbb::enumerable_thread_specific<BlockScan> scans_{[this] { return BlockScan(shared_); }};
@@ -37,6 +37,7 @@ class DrawRun {
     std::vector<std::optional<DrawnMargin>> margins_;
     std::vector<double> looked_to_;  // loop gain that each draw has been searched down to
     std::shared_ptr<const PeakForecast> forecast_;
+    bool learned_ = false;
 };
 
 }  // namespace howlmap

@@ -31,7 +31,8 @@ std::optional<ToleranceFigures> tolerance_figures(const Show& show, const Job& j
 
 /// What is known of a show's draws beforehand: only the time depends on it.
 struct DrawHints {
-    std::shared_ptr<const PeakForecast> forecast;  ///< null: the show's own draws are learned from
+    /// May be null. Where it leaves a chance, many draws of a show are learned from as well.
+    std::shared_ptr<const PeakForecast> forecast;
     /// Margins of its first draws; those that are absent are better than `known_to_db`.
     std::vector<std::optional<DrawnMargin>> known;
     double known_to_db = 0.0;

@@ -12,8 +12,9 @@ BinTables bin_tables(const Surroundings& surroundings) {
     BinTables tables;
     for (int bin = 0; bin < kBins; ++bin) {
         const auto reflections = surroundings.reflections(bin_hz(bin));
-        for (std::size_t via = 0; via < kVias; ++via) tables.reflection[via].push_back(reflections[via]);
-        tables.air.push_back(surroundings.air.db_per_m(bin_hz(bin)) * kNepersPerDb);
+        for (std::size_t via = 0; via < kVias; ++via)
+            tables.reflection[via].push_back(static_cast<float>(reflections[via]));
+        tables.air.push_back(static_cast<float>(surroundings.air.db_per_m(bin_hz(bin)) * kNepersPerDb));
     }
     return tables;
 }
@@ -23,8 +24,10 @@ PairGains::PairGains(const BinTables& tables, const LoopModel::In& in, const Loo
     const auto* coverage = std::get_if<Coverage>(&directivity_);
     if (!coverage) return;
     for (int bin = 0; bin < kBins; ++bin) {
-        across_.push_back(inverse_square_half_angle(coverage->horizontal_deg, coverage->width_m, bin_hz(bin)));
-        above_.push_back(inverse_square_half_angle(coverage->vertical_deg, coverage->height_m, bin_hz(bin)));
+        const double hz = bin_hz(bin);
+        across_.push_back(
+            static_cast<float>(inverse_square_half_angle(coverage->horizontal_deg, coverage->width_m, hz)));
+        above_.push_back(static_cast<float>(inverse_square_half_angle(coverage->vertical_deg, coverage->height_m, hz)));
     }
 }
 
@@ -32,24 +35,25 @@ LegGains PairGains::plain(const Leg& leg) const {
     LegGains gains{};
     gains.scale = tables_.reflection[static_cast<std::size_t>(leg.via)].data();
     gains.air = tables_.air.data();
-    gains.metres = leg.held_m;
-    gains.factor = 1.0 / leg.held_m;
-    if (!pattern_.is_table()) gains.factor *= pattern_.gain(leg.in_angle, 1000.0);
+    gains.metres = static_cast<float>(leg.held_m);
+    const double pattern = pattern_.is_table() ? 1.0 : pattern_.gain(leg.in_angle, 1000.0);
+    gains.factor = static_cast<float>(pattern / leg.held_m);
     if (const auto* coverage = std::get_if<Coverage>(&directivity_)) {
         const double c = leg.out.off_axis * std::cos(leg.out.turn), s = leg.out.off_axis * std::sin(leg.out.turn);
         gains.across = across_.data();
         gains.above = above_.data();
-        gains.across_weight = c * c;
-        gains.above_weight = s * s;
-        gains.depth = coverage->floor_db * kNepersPerDb;
-        gains.decay = std::log1p(-6.0 / coverage->floor_db);
+        gains.across_weight = static_cast<float>(c * c);
+        gains.above_weight = static_cast<float>(s * s);
+        gains.depth = static_cast<float>(coverage->floor_db * kNepersPerDb);
+        gains.decay = static_cast<float>(std::log1p(-6.0 / coverage->floor_db));
     }
     return gains;
 }
 
 Doubles PairGains::at_bins(const Leg& leg) const {
-    Doubles gains(kBins);
-    leg_gains(plain(leg), kBins, gains.data());
+    std::vector<float> at_once(kBins);
+    leg_gains(plain(leg), kBins, at_once.data());
+    Doubles gains(at_once.begin(), at_once.end());
     const auto* table = std::get_if<DirectivityTable>(&directivity_);
     for (int bin = 0; bin < kBins && (table || pattern_.is_table()); ++bin) {
         double& gain = gains[static_cast<std::size_t>(bin)];

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <array>
+#include <vector>
 
 #include "core/loop/loop_model.h"
 #include "core/maps/kernel/loops.h"
@@ -10,8 +11,8 @@ namespace howlmap::maps {
 
 /// What lies around all paths, at the bins.
 struct BinTables {
-    std::array<Doubles, kVias> reflection;
-    Doubles air;  ///< Np/m
+    std::array<std::vector<float>, kVias> reflection;
+    std::vector<float> air;  ///< Np/m
 };
 BinTables bin_tables(const Surroundings& surroundings);
 
@@ -28,7 +29,7 @@ class PairGains {
     const BinTables& tables_;
     const ReceiverPattern& pattern_;
     const Directivity& directivity_;
-    Doubles across_, above_;  // coverage: 1 / half-angle^2
+    std::vector<float> across_, above_;  // coverage: 1 / half-angle^2
 };
 
 /// The same at all fine frequencies for a cap on a sphere, its directivity included: its lobes need more than the bins.

@@ -94,24 +94,27 @@ void AddRoom(const double* re, const double* im, std::size_t stride, std::size_t
     }
 }
 
-/// exp(x) for x <= 0, 0 below -700.
-HWY_INLINE V ExpDown(V x) {
-    const D d;
-    return hn::Exp(d, hn::Max(x, hn::Set(d, -700.0)));
+using DF = hn::CappedTag<float, 16>;
+using VF = hn::Vec<DF>;
+
+/// exp(x) for x <= 0; what is fainter than -80 Np counts as that.
+HWY_INLINE VF ExpDown(VF x) {
+    const DF d;
+    return hn::Exp(d, hn::Max(x, hn::Set(d, -80.0F)));
 }
 
-void GainsOfLeg(const LegGains& leg, std::size_t count, double* HWY_RESTRICT gains) {
-    const D d;
+void GainsOfLeg(const LegGains& leg, std::size_t count, float* HWY_RESTRICT gains) {
+    const DF d;
     // Arrays are padded to whole vectors by their owner.
     for (std::size_t i = 0; i < count; i += hn::Lanes(d)) {
-        V exponent = hn::Mul(hn::LoadU(d, leg.air + i), hn::Set(d, -leg.metres));
+        VF exponent = hn::Mul(hn::LoadU(d, leg.air + i), hn::Set(d, -leg.metres));
         if (leg.across) {
-            const V square = hn::MulAdd(hn::LoadU(d, leg.across + i), hn::Set(d, leg.across_weight),
-                                        hn::Mul(hn::LoadU(d, leg.above + i), hn::Set(d, leg.above_weight)));
-            const V left = ExpDown(hn::Mul(square, hn::Set(d, leg.decay)));
-            exponent = hn::NegMulAdd(hn::Set(d, leg.depth), hn::Sub(hn::Set(d, 1.0), left), exponent);
+            const VF square = hn::MulAdd(hn::LoadU(d, leg.across + i), hn::Set(d, leg.across_weight),
+                                         hn::Mul(hn::LoadU(d, leg.above + i), hn::Set(d, leg.above_weight)));
+            const VF left = ExpDown(hn::Mul(square, hn::Set(d, leg.decay)));
+            exponent = hn::NegMulAdd(hn::Set(d, leg.depth), hn::Sub(hn::Set(d, 1.0F), left), exponent);
         }
-        V gain = hn::Mul(ExpDown(exponent), hn::Set(d, leg.factor));
+        VF gain = hn::Mul(ExpDown(exponent), hn::Set(d, leg.factor));
         if (leg.scale) gain = hn::Mul(gain, hn::LoadU(d, leg.scale + i));
         hn::StoreU(gain, d, gains + i);
     }
@@ -306,7 +309,7 @@ HWY_EXPORT(RootsFromPowerSums);
 void sum_legs(const LegInBlock* legs, std::size_t count, Lanes& sum) {
     HWY_DYNAMIC_DISPATCH(SumLegs)(legs, count, sum);
 }
-void leg_gains(const LegGains& leg, std::size_t count, double* gains) {
+void leg_gains(const LegGains& leg, std::size_t count, float* gains) {
     HWY_DYNAMIC_DISPATCH(GainsOfLeg)(leg, count, gains);
 }
 void gaussian_knots(const std::uint64_t* states, std::uint64_t offset, std::size_t count, double* re, double* im) {

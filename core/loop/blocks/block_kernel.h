@@ -20,17 +20,18 @@ struct LegInBlock {
 void sum_legs(const LegInBlock* legs, std::size_t count, Lanes& sum);
 
 /// Gains of one leg at many frequencies: scale[i] exp(-air[i] metres) times, where `square` is not null,
-/// exp(depth expm1(decay square[i] stretch)): the coverage model's fall off axis.
+/// exp(depth expm1(decay square[i] stretch)): the coverage model's fall off axis. In single precision: to 10^-5 dB.
+/// Arrays hold whole vectors of 16.
 struct LegGains {
-    const double* scale;  ///< reflection factor by frequency; null: 1
-    const double* air;    ///< Np/m
-    double metres, factor;
-    const double* across;  ///< 1 / half-angle^2 by frequency; null: no coverage
-    const double* above;
-    double across_weight, above_weight;  ///< th^2 cos^2 psi, th^2 sin^2 psi
-    double depth, decay;
+    const float* scale;  ///< reflection factor by frequency; null: 1
+    const float* air;    ///< Np/m
+    float metres, factor;
+    const float* across;  ///< 1 / half-angle^2 by frequency; null: no coverage
+    const float* above;
+    float across_weight, above_weight;  ///< th^2 cos^2 psi, th^2 sin^2 psi
+    float depth, decay;
 };
-void leg_gains(const LegGains& leg, std::size_t count, double* gains);
+void leg_gains(const LegGains& leg, std::size_t count, float* gains);
 
 /// Complex Gaussian numbers of unit variance: sqrt(-ln(1 - u1)) exp(2 pi j u2), u1 and u2 being two neighbouring
 /// outputs of SplitMix64. Given: the generator's states before u1, without `offset`. Arrays hold whole vectors of 8.

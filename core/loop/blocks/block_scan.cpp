@@ -80,7 +80,24 @@ std::optional<DrawnMargin> BlockScan::strongest(double least, const PeakForecast
     return DrawnMargin{-ratio_to_db(best_.size), best_.hz};
 }
 
-std::vector<double> BlockScan::peaks(std::uint64_t draw) {
+double BlockScan::bound_of(const IntervalBounds::Entry& interval, const Stretches::Stretch& stretch) const {
+    // Where nothing is known the product is infinite, or no number.
+    const double known = interval.rough * stretch.most;
+    return known < interval.bound ? known : interval.bound;
+}
+
+std::vector<bool> BlockScan::chances(std::uint64_t draw, double least, const PeakForecast* forecast) {
+    enter(draw);
+    stretches_.heed(forecast);
+    bounds_.order(placement_, wiring_, stretches_.most(), intervals_);
+    std::vector<bool> chances(stretches_.size());
+    for (const IntervalBounds::Entry& interval : intervals_)
+        for (std::size_t i = stretches_.first(interval.interval); i < stretches_.first(interval.interval + 1); ++i)
+            chances[i] = bound_of(interval, stretches_[i]) >= least;
+    return chances;
+}
+
+std::vector<double> BlockScan::peaks(std::uint64_t draw, const std::vector<bool>& wanted) {
     enter(draw);
     bounds_.order(placement_, wiring_, {}, intervals_);
     std::vector<double> peaks(stretches_.size());
@@ -88,7 +105,7 @@ std::vector<double> BlockScan::peaks(std::uint64_t draw) {
         if (interval.rough <= 0.0) continue;
         quick_.balance(bounds_.balance(interval.interval));
         for (std::size_t i = stretches_.first(interval.interval); i < stretches_.first(interval.interval + 1); ++i)
-            peaks[i] = largest_in(stretches_[i], interval.rough);
+            if (wanted[i]) peaks[i] = largest_in(stretches_[i], interval.rough);
     }
     return peaks;
 }
@@ -115,9 +132,7 @@ void BlockScan::visit(const IntervalBounds::Entry& interval) {
     quick_.balance(bounds_.balance(interval.interval));
     candidates_.clear();
     for (const Stretches::Stretch& stretch : stretches_.of(interval.interval)) {
-        // Where nothing is known the product is infinite, or no number.
-        const double known = interval.rough * stretch.most;
-        const double bound = known < interval.bound ? known : interval.bound;
+        const double bound = bound_of(interval, stretch);
         if (bound < best_.size) continue;
         if (stretch.part >= 0)
             survey(static_cast<std::size_t>(stretch.part));

@@ -25,8 +25,12 @@ class BlockScan {
                                       const PeakForecast* forecast = nullptr);
     /// The same of the show as drawn, without a room term: for a model that was made for it.
     std::optional<DrawnMargin> as_drawn();
-    /// What a forecast learns from: the largest eigenvalues of a draw in all stretches, and those.
-    std::vector<double> peaks(std::uint64_t draw);
+    /// By stretch, whether a draw may have an eigenvalue of `least` there, for all that bounds and a forecast (may be
+    /// null) say.
+    std::vector<bool> chances(std::uint64_t draw, double least, const PeakForecast* forecast);
+    /// What a forecast learns from: the largest eigenvalues of a draw in some stretches, 0 in the others; and all
+    /// stretches.
+    std::vector<double> peaks(std::uint64_t draw, const std::vector<bool>& wanted);
     std::vector<PeakForecast::Interval> stretches() const { return stretches_.frequencies(); }
 
   private:
@@ -41,6 +45,7 @@ class BlockScan {
     void enter(std::uint64_t draw);
     void place(const DrawNumbers& numbers);
     std::optional<DrawnMargin> strongest(double least, const PeakForecast* forecast);
+    double bound_of(const IntervalBounds::Entry& interval, const Stretches::Stretch& stretch) const;
     double largest_in(const Stretches::Stretch& stretch, double rough);
     void visit(const IntervalBounds::Entry& interval);
     void survey(std::size_t part);

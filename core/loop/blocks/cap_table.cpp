@@ -111,7 +111,7 @@ CapEnvelope::CapEnvelope(const CapTable& table, const std::vector<double>& nodes
     }
 }
 
-void CapEnvelope::apply(double off_axis, double* gains) const {
+void CapEnvelope::apply(double off_axis, float* gains) const {
     const auto row = std::min(static_cast<std::size_t>(off_axis / angle_step_), rows_ - 2);
     const float *low = largest_.data() + row * nodes_, *high = low + nodes_;
     for (std::size_t node = 0; node < nodes_; ++node) gains[node] *= std::max(low[node], high[node]);

@@ -45,7 +45,7 @@ class CapEnvelope {
     /// Given: coarse nodes, rising, Hz.
     CapEnvelope(const CapTable& table, const std::vector<double>& nodes);
     /// Multiplies gains by node by the largest value around this node and angle. Angle in rad.
-    void apply(double off_axis, double* gains) const;
+    void apply(double off_axis, float* gains) const;
 
   private:
     std::size_t nodes_, rows_;

@@ -58,4 +58,11 @@ PeakForecast PeakForecast::for_others() const {
     return others;
 }
 
+PeakForecast PeakForecast::or_else(const PeakForecast& other) const {
+    PeakForecast both = *this;
+    for (std::size_t i = 0; i < intervals_.size(); ++i)
+        if (std::isinf(most_[i])) both.most_[i] = other.most(intervals_[i]);
+    return both;
+}
+
 }  // namespace howlmap

@@ -23,6 +23,8 @@ class PeakForecast {
     /// of its neighbour, which the rough size comes from, is filtered away: each may rise as far as the highest within
     /// a tenth of its frequency.
     PeakForecast for_others() const;
+    /// This one, and where it knows nothing what another says.
+    PeakForecast or_else(const PeakForecast& other) const;
 
   private:
     std::vector<Interval> intervals_;

@@ -23,7 +23,7 @@ void Placement::set(const Stance& stance) {
     speed_ = speed_of_sound(stance.air.temperature_c);
     const AirAbsorption air(stance.air);
     for (std::size_t i = 0; i < tables_->nodes().size(); ++i)
-        air_[i] = air.db_per_m(tables_->nodes()[i]) * kNepersPerDb;
+        air_[i] = static_cast<float>(air.db_per_m(tables_->nodes()[i]) * kNepersPerDb);
     rows_.clear();
     for (std::size_t c = 0; c < stance.inputs.size(); ++c)
         for (std::size_t l = 0; l < stance.speakers.size(); ++l) add_pair(c, l, stance);
@@ -36,17 +36,17 @@ void Placement::add_pair(std::size_t input, std::size_t speaker, const Stance& s
     std::array<Path, kVias> paths;
     const std::size_t count =
         paths_between(stance.speakers[speaker].position, stance.inputs[input].position, planes_[pair], paths);
-    double* sizes = sizes_.data() + pair * stride;
-    std::fill(sizes, sizes + stride, 0.0);
+    float* sizes = sizes_.data() + pair * stride;
+    std::fill(sizes, sizes + stride, 0.0F);
     for (std::size_t i = 0; i < count; ++i) {
         add_leg(paths[i], input, speaker, stance);
         add_sizes(rows_.size() - 1, sizes);
     }
 }
 
-void Placement::add_sizes(std::size_t row, double* sizes) {
+void Placement::add_sizes(std::size_t row, float* sizes) {
     const std::size_t stride = tables_->stride();
-    const double* gains = gains_.data() + row * stride;
+    const float* gains = gains_.data() + row * stride;
     if (rows_[row].envelope) {
         envelope_.assign(gains, gains + stride);
         rows_[row].envelope->apply(rows_[row].off_axis, envelope_.data());
@@ -67,15 +67,15 @@ void Placement::add_leg(const Path& path, std::size_t input, std::size_t speaker
     const double c = std::cos(leaving.turn), s = std::sin(leaving.turn), square = leaving.off_axis * leaving.off_axis;
     const LegGains leg{tables_->reflection(path.via),
                        air_.data(),
-                       path.held_m,
-                       factor,
+                       static_cast<float>(path.held_m),
+                       static_cast<float>(factor),
                        coverage.across,
                        coverage.above,
-                       square * c * c,
-                       square * s * s,
+                       static_cast<float>(square * c * c),
+                       static_cast<float>(square * s * s),
                        coverage.depth,
                        coverage.decay};
-    double* gains = gains_.data() + rows_.size() * tables_->stride();
+    float* gains = gains_.data() + rows_.size() * tables_->stride();
     leg_gains(leg, tables_->stride(), gains);
     tables_->apply_table(speaker, leaving.off_axis, gains);
     if (pattern.is_table())
@@ -85,7 +85,7 @@ void Placement::add_leg(const Path& path, std::size_t input, std::size_t speaker
 }
 
 double Placement::largest_size(std::size_t pair, std::size_t first_node, std::size_t last_node) const {
-    const double* row = sizes_.data() + pair * tables_->stride();
+    const float* row = sizes_.data() + pair * tables_->stride();
     return *std::max_element(row + first_node, row + last_node + 1);
 }
 
@@ -95,10 +95,10 @@ void Placement::transfer(std::size_t pair, const Block& block, Lanes& h) const {
     std::size_t count = 0;
     for (std::size_t r = first_[pair]; r < first_[pair + 1]; ++r) {
         const Row& row = rows_[r];
-        const double* gains = gains_.data() + r * tables_->stride() + block.node;
-        const double rise = gains[1] - gains[0], turns = block.low_hz * row.delay_s + row.turns;
+        const float* gains = gains_.data() + r * tables_->stride() + block.node;
+        const double low = gains[0], rise = gains[1] - low, turns = block.low_hz * row.delay_s + row.turns;
         LegInBlock& leg = legs[count];
-        leg = {turns, block.step_hz * row.delay_s, gains[0] + rise * block.at, rise * block.rise, nullptr};
+        leg = {turns, block.step_hz * row.delay_s, low + rise * block.at, rise * block.rise, nullptr};
         if (row.cap) {
             for (std::size_t i = 0; i < kBlockPoints; ++i)
                 by_point[count][i] = leg.gain + leg.slope * static_cast<double>(i);

@@ -33,21 +33,21 @@ class Placement {
     std::size_t first_leg(std::size_t pair) const { return first_[pair]; }  ///< up to that of the next pair
     const Row& leg(std::size_t leg) const { return rows_[leg]; }
     /// Gains of a path by node, without the lobes of a cap.
-    const double* gains(std::size_t leg) const { return gains_.data() + leg * tables_->stride(); }
+    const float* gains(std::size_t leg) const { return gains_.data() + leg * tables_->stride(); }
 
   private:
     void add_pair(std::size_t input, std::size_t speaker, const Stance& stance);
-    void add_sizes(std::size_t row, double* sizes);
+    void add_sizes(std::size_t row, float* sizes);
     void add_leg(const Path& path, std::size_t input, std::size_t speaker, const Stance& stance);
 
     const LoopModel* model_;
     const NodeTables* tables_;
     std::vector<Planes> planes_;  // by pair
     double speed_ = 0.0;
-    std::vector<double> air_;  // Np/m by node
+    std::vector<float> air_;  // Np/m by node
     std::vector<Row> rows_;
     std::vector<std::size_t> first_;  // row of each pair, and the end
-    std::vector<double> gains_, sizes_, envelope_;
+    std::vector<float> gains_, sizes_, envelope_;
 };
 
 }  // namespace howlmap

@@ -78,9 +78,9 @@ void QuickField::load_node(std::size_t node) {
     if (node_ == node) return;
     node_ = node;
     for (std::size_t leg = 0; leg < legs_; ++leg) {
-        const double* gains = placement_->gains(leg) + node;
-        low_[leg] = static_cast<float>(gains[0]);
-        high_[leg] = static_cast<float>(gains[1]);
+        const float* gains = placement_->gains(leg) + node;
+        low_[leg] = gains[0];
+        high_[leg] = gains[1];
     }
     if (const RoomBlocks* room = shared_->room())
         for (std::size_t pair = 0; pair < pairs_; ++pair) {
