@@ -2,7 +2,6 @@
 #include "app/canvas/overlay/map_service.h"
 
 #include <atomic>
-#include <chrono>
 #include <condition_variable>
 #include <mutex>
 #include <utility>
@@ -10,7 +9,6 @@
 namespace howlmap::app {
 namespace {
 constexpr double kStep = 0.05;  ///< metres, coarser only for very large stages
-constexpr std::chrono::milliseconds kHandRests{60};
 
 /// Whether one map may stand for another until that is there: the same thing, perhaps at another frequency.
 bool same_subject(const std::optional<MapRequest>& a, const std::optional<MapRequest>& b) {
@@ -21,8 +19,8 @@ bool same_frequencies(const std::optional<MapRequest>& a, const std::optional<Ma
 }
 }  // namespace
 
-MapService::MapService(Document& document, QObject* parent)
-    : QObject(parent), document_(document), engine_(std::make_shared<MapEngine>()) {
+MapService::MapService(Document& document, QObject* parent, std::chrono::milliseconds rest)
+    : QObject(parent), document_(document), rest_(rest), engine_(std::make_shared<MapEngine>()) {
     connect(&document_, &Document::changed, this, &MapService::start);
     connect(&document_, &Document::replaced, this, [this] { want(std::nullopt); });
 }
@@ -43,11 +41,11 @@ struct MapService::Run {
         if (overtaken) stop.request_stop();
     }
     /// Returns when it has been stopped, or not for so long that the hand seems to rest.
-    void see_whether_the_hand_rests() {
+    void see_whether_the_hand_rests(std::chrono::milliseconds rest) {
         std::mutex mutex;
         std::unique_lock lock(mutex);
         std::condition_variable_any stopped;
-        stopped.wait_for(lock, stop.get_token(), kHandRests, [] { return false; });
+        stopped.wait_for(lock, stop.get_token(), rest, [] { return false; });
     }
 };
 
@@ -75,7 +73,7 @@ void MapService::start() {
     if (run_) run_->overtake();
     run_ = std::make_shared<Run>();
     worker_.run([this, engine = engine_, run = run_, show = document_.show(), revision = document_.revision(),
-                 request = *request_, order = order_, ink = ink_,
+                 request = *request_, order = order_, ink = ink_, rest = rest_,
                  moving = document_.in_gesture()](const Job& job) mutable -> Worker::Deliver {
         const std::stop_callback stop(job.stop, [&run] { run->stop.request_stop(); });
         const MapLook look = look_of(show, request, ink);
@@ -86,7 +84,7 @@ void MapService::start() {
                 this, [this, order, picture] { show_picture(order, picture); }, Qt::QueuedConnection);
             run->told();
             // A fine map that the next move ends would only take the cores from the window.
-            if (std::exchange(moving, false)) run->see_whether_the_hand_rests();
+            if (std::exchange(moving, false)) run->see_whether_the_hand_rests(rest);
         };
         const auto result = engine->update(show, request, {run->stop.get_token(), {}}, shown);
         const QString trouble = result ? QString() : QString::fromStdString(result.error().message);

@@ -3,6 +3,7 @@
 // better one is there.
 #pragma once
 #include <QObject>
+#include <chrono>
 #include <memory>
 #include <optional>
 
@@ -16,7 +17,9 @@ namespace howlmap::app {
 class MapService : public QObject {
     Q_OBJECT
   public:
-    explicit MapService(Document& document, QObject* parent = nullptr);
+    /// For so long the hand has been still when it seems to rest.
+    static constexpr std::chrono::milliseconds kHandRests{60};
+    explicit MapService(Document& document, QObject* parent = nullptr, std::chrono::milliseconds rest = kHandRests);
     ~MapService() override;
 
     /// The map to keep up to date; none: no map and no work.
@@ -40,6 +43,7 @@ class MapService : public QObject {
     void finish(quint64 order, std::optional<quint64> revision, const QString& trouble);
 
     Document& document_;
+    std::chrono::milliseconds rest_;
     std::optional<MapRequest> request_;
     Ink ink_;
     std::shared_ptr<const MapPicture> picture_;
