@@ -58,9 +58,7 @@ void CureService::start() {
         options.before = Margins{result->margin_db, result->tolerance->margin_p05_db};
     worker_.restart([this, options, show = document_.show(), revision = revision_](const Job& job) -> Worker::Deliver {
         const auto found = [&](const Cure& cure) {
-            QMetaObject::invokeMethod(
-                this, [this, revision, one = std::make_shared<const Cure>(cure)] { add(revision, one); },
-                Qt::QueuedConnection);
+            worker_.tell([this, revision, one = std::make_shared<const Cure>(cure)] { add(revision, one); });
         };
         auto report = find_cures(show, options, job, found);
         if (!report) return {};

@@ -10,7 +10,6 @@
 #include <oneapi/tbb/task_arena.h>
 
 #include <QPointer>
-#include <atomic>
 #include <exception>
 #include <utility>
 
@@ -30,10 +29,6 @@ void tell_broken_work(const QString& reason) {
     qCritical("howlmap: %s", qPrintable(reason));
     if (broken_work_listener.object) broken_work_listener.tell(reason);
 }
-
-/// Counts what has been handed to the interface thread. Qt's queue of events orders memory as well, but a thread
-/// sanitizer cannot see into it; here it can, and so watches results after they were handed over.
-std::atomic<unsigned> handed_over{0};
 
 void set_steps_back([[maybe_unused]] int steps) {
 #ifdef Q_OS_LINUX
@@ -58,7 +53,10 @@ void on_broken_work(QObject* listener, std::function<void(const QString&)> tell)
     broken_work_listener = {listener, std::move(tell)};
 }
 
-Worker::Worker(Manners manners, QObject* parent) : QObject(parent), manners_(manners) { pool_.setMaxThreadCount(1); }
+Worker::Worker(Manners manners, QObject* parent) : QObject(parent), manners_(manners) {
+    pool_.setMaxThreadCount(1);
+    connect(this, &Worker::told, this, &Worker::read_one, Qt::QueuedConnection);
+}
 
 Worker::~Worker() {
     cancel();
@@ -81,7 +79,8 @@ void Worker::run(Work work) {
         return;
     }
     running_ = piece.stop;
-    pool_.start([this, piece = std::move(piece)]() mutable { work_off(std::move(piece)); });
+    first_ = std::move(piece);
+    pool_.start([this] { work_off(); });
 }
 
 void Worker::restart(Work work) {
@@ -99,32 +98,43 @@ void Worker::cancel() {
 
 std::optional<Worker::Piece> Worker::next_piece() {
     const std::lock_guard lock(mutex_);
-    std::optional<Piece> piece = std::exchange(waiting_, std::nullopt);
+    std::optional<Piece> piece = std::exchange(first_ ? first_ : waiting_, std::nullopt);
     running_.reset();
     if (piece) running_ = piece->stop;
     return piece;
 }
 
 /// In the other thread.
-void Worker::work_off(std::optional<Piece> piece) {
+void Worker::work_off() {
     step_back(manners_);
-    for (; piece; piece = next_piece()) {
-        const Deliver deliver = done(*piece);
-        handed_over.fetch_add(1, std::memory_order_release);
-        QMetaObject::invokeMethod(
-            this, [this, number = piece->number, deliver] { finish(number, deliver); }, Qt::QueuedConnection);
+    while (const std::optional<Piece> piece = next_piece())
+        tell([this, number = piece->number, deliver = done(*piece)] { finish(number, deliver); });
+}
+
+void Worker::tell(Deliver what) {
+    {
+        const std::lock_guard lock(mutex_);
+        told_.push_back(std::move(what));
     }
+    Q_EMIT told({});
+}
+
+void Worker::read_one() {
+    Deliver what;
+    {
+        const std::lock_guard lock(mutex_);
+        what = std::move(told_.front());
+        told_.pop_front();
+    }
+    what();
 }
 
 /// Work that breaks its own rules gives no result; the show that is open outlives it.
 Worker::Deliver Worker::done(const Piece& piece) {
     const auto report = [this, number = piece.number](double fraction) {
-        QMetaObject::invokeMethod(
-            this,
-            [this, number, fraction] {
-                if (wanted(number)) Q_EMIT progress(fraction);
-            },
-            Qt::QueuedConnection);
+        tell([this, number, fraction] {
+            if (wanted(number)) Q_EMIT progress(fraction);
+        });
     };
     QString broken;
     try {
@@ -134,13 +144,11 @@ Worker::Deliver Worker::done(const Piece& piece) {
     } catch (...) {
         broken = QStringLiteral("?");
     }
-    QMetaObject::invokeMethod(
-        this, [broken] { tell_broken_work(broken); }, Qt::QueuedConnection);
+    tell([broken] { tell_broken_work(broken); });
     return {};
 }
 
 void Worker::finish(quint64 number, const Deliver& deliver) {
-    (void)handed_over.load(std::memory_order_acquire);
     --unfinished_;
     if (wanted(number) && deliver) deliver();
     if (!busy()) Q_EMIT idle();

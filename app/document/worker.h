@@ -3,6 +3,7 @@
 #pragma once
 #include <QObject>
 #include <QThreadPool>
+#include <deque>
 #include <functional>
 #include <mutex>
 #include <optional>
@@ -39,11 +40,15 @@ class Worker : public QObject {
     /// Blocks until nothing runs in the other thread; results are delivered later all the same. For what must be on
     /// disk.
     void wait() { pool_.waitForDone(); }
+    /// From the other thread, by the work itself: runs in the interface thread, in the order told and before the
+    /// result, also when the work is cancelled in the meantime.
+    void tell(Deliver what);
     bool busy() const { return unfinished_ > 0; }
 
   Q_SIGNALS:
     void progress(double fraction);  ///< 0..1, of the piece that runs
     void idle();                     ///< nothing runs and nothing waits
+    void told(QPrivateSignal);       ///< there is something to read, one for each
 
   private:
     struct Piece {
@@ -52,7 +57,8 @@ class Worker : public QObject {
         std::stop_source stop;
     };
     std::optional<Piece> next_piece();
-    void work_off(std::optional<Piece> piece);
+    void work_off();
+    void read_one();
     Deliver done(const Piece& piece);
     void finish(quint64 number, const Deliver& deliver);
     bool wanted(quint64 number) const { return number > cancelled_; }
@@ -61,9 +67,12 @@ class Worker : public QObject {
     int unfinished_ = 0;                  ///< pieces that run, wait, or are to be delivered
     quint64 number_ = 0, cancelled_ = 0;  ///< of the newest piece; up to this one nothing is delivered
 
-    std::mutex
-        mutex_;  // for what the other thread takes from, so that it need not wait for this one between two pieces
-    std::optional<Piece> waiting_;
+    // Both threads meet here, not in Qt's queue of events, which carries nothing but that there is something: the other
+    // thread need not wait for this one between two pieces, and a thread sanitizer sees all that is handed over.
+    std::mutex mutex_;
+    std::optional<Piece> first_;    ///< for an idle thread
+    std::optional<Piece> waiting_;  ///< for one at work
+    std::deque<Deliver> told_;
     std::optional<std::stop_source> running_;  ///< of the piece that runs, or is about to
 
     QThreadPool pool_;  // last, so that it has stopped before anything else goes

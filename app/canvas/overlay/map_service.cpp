@@ -56,9 +56,15 @@ void MapService::want(const std::optional<MapRequest>& request) {
     }
     if (!same_subject(request, request_) || !same_frequencies(request, request_)) ++order_;
     request_ = request;
-    if (!request_) worker_.cancel();
+    if (!request_) forget();
     Q_EMIT updated();
     start();
+}
+
+/// What an engine keeps for the next map may be a hundred megabytes.
+void MapService::forget() {
+    worker_.cancel();
+    engine_ = std::make_shared<MapEngine>();
 }
 
 void MapService::set_ink(const Ink& ink) {
@@ -80,8 +86,7 @@ void MapService::start() {
         request.options.step = fitting_step(show, request.kind, kStep);
         const auto shown = [&](const MapEngine::Shown& grid) {
             auto picture = std::make_shared<const MapPicture>(picture_of(grid, look));
-            QMetaObject::invokeMethod(
-                this, [this, order, picture] { show_picture(order, picture); }, Qt::QueuedConnection);
+            worker_.tell([this, order, picture] { show_picture(order, picture); });
             run->told();
             // A fine map that the next move ends would only take the cores from the window.
             if (std::exchange(moving, false)) run->see_whether_the_hand_rests(rest);

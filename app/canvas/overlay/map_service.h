@@ -39,6 +39,7 @@ class MapService : public QObject {
   private:
     struct Run;
     void start();
+    void forget();
     void show_picture(quint64 order, std::shared_ptr<const MapPicture> picture);
     void finish(quint64 order, std::optional<quint64> revision, const QString& trouble);
 

@@ -144,12 +144,9 @@ void PolarityList::compute() {
             const Effect effect = effect_of(show, id.toStdString(), *before, job);
             if (job.cancelled()) return {};
             // One row after the other: the first answers are there long before the last.
-            QMetaObject::invokeMethod(
-                this,
-                [this, id, effect, revision] {
-                    if (revision == work_.document.revision()) show_effect(id, effect);
-                },
-                Qt::QueuedConnection);
+            worker_.tell([this, id, effect, revision] {
+                if (revision == work_.document.revision()) show_effect(id, effect);
+            });
         }
         return [this, revision] { computed_for_ = revision; };
     });
