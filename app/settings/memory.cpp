@@ -2,6 +2,7 @@
 #include "app/settings/memory.h"
 
 #include <cstdlib>  // tells which C library this is
+#include <utility>
 
 #ifdef __GLIBC__
 #include <malloc.h>
@@ -17,6 +18,19 @@ void give_memory_back() {
     mallopt(M_ARENA_MAX, 2);
     mallopt(M_MMAP_THRESHOLD, 256 * 1024);
 #endif
+}
+
+MemoryKeeper::MemoryKeeper(std::function<bool()> busy, int rest_ms, QObject* parent)
+    : QObject(parent), busy_(std::move(busy)) {
+    rest_.setSingleShot(true);
+    rest_.setInterval(rest_ms);
+    connect(&rest_, &QTimer::timeout, this, [this] {
+        if (busy_()) return stir();
+#ifdef __GLIBC__
+        malloc_trim(0);
+#endif
+        Q_EMIT handed_back();
+    });
 }
 
 }  // namespace howlmap::app

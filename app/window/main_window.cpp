@@ -56,6 +56,7 @@ MainWindow::MainWindow()
       response_(document_, analysis_, spotlight_),
       session_(document_),
       autosave_(document_, 1000 * Preferences::load().autosave_rest_s, kLongestRestMs),
+      memory_([this] { return analysis_.busy(); }),
       actions_(new ActionTable(this)),
       recent_(new RecentFiles(this)),
       files_(new FileActions(*this, document_, session_)) {
@@ -212,6 +213,10 @@ void MainWindow::connect_views() {
         const auto& preview = spotlight_.preview();
         plan_->set_ghost(preview ? std::optional(*preview->show) : std::nullopt);
     });
+    connect(&document_, &Document::replaced, &memory_, &MemoryKeeper::stir);
+    connect(&document_, &Document::changed, &memory_, &MemoryKeeper::stir);
+    connect(&analysis_, &AnalysisService::updated, &memory_, &MemoryKeeper::stir);
+    connect(plan_, &PlanView::overlay_changed, &memory_, &MemoryKeeper::stir);
     connect(plan_, &PlanView::message, this, &MainWindow::say);
     on_broken_work(this, [this](const QString& reason) {
         say(tr("A calculation broke off by an error of the program; what it would have shown is missing. (%1)")

@@ -12,6 +12,7 @@
 #include "app/document/selection.h"
 #include "app/document/spotlight.h"
 #include "app/panels/workspace.h"
+#include "app/settings/memory.h"
 
 class QLabel;
 class QMenu;
@@ -45,6 +46,7 @@ class MainWindow : public QMainWindow {
     ResponseService& response() { return response_; }
     FileActions& files() { return *files_; }
     Autosave& autosave() { return autosave_; }
+    MemoryKeeper& memory() { return memory_; }
     DockLayout& docks() { return *docks_; }
     ActionTable& actions_table() { return *actions_; }
     PlanView& plan() { return *plan_; }
@@ -76,6 +78,7 @@ class MainWindow : public QMainWindow {
     ResponseService response_;
     FileSession session_;
     Autosave autosave_;
+    MemoryKeeper memory_;
     ActionTable* actions_;
     RecentFiles* recent_;
     FileActions* files_;

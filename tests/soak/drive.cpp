@@ -1,152 +1,111 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Drives the window: at random for an hour (soak), or by a script that a test kills (edit).
-//   howlmap_drive soak SECONDS [SEED]        prints events, memory and open files every ten seconds
+//   howlmap_drive soak SECONDS [SEED]        prints events, memory and open files every ten seconds; fails if it grows
 //   howlmap_drive edit SHOW APPLICATION      retitles the show "step N" twenty times a second until it is killed
-#include <QAction>
 #include <QApplication>
-#include <QDialog>
-#include <QDir>
 #include <QElapsedTimer>
-#include <QFile>
-#include <QMouseEvent>
+#include <QPixmapCache>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
+#include <algorithm>
 #include <cstdio>
 #include <random>
+#include <utility>
+#include <vector>
 
+#include "app/canvas/plan_view.h"
 #include "app/settings/memory.h"
 #include "app/settings/preferences.h"
-#include "app/window/action_table.h"
-#include "app/window/file_actions.h"
 #include "app/window/main_window.h"
+#include "tests/soak/monkey.h"
 #include "tests/support/own_home.h"
+#include "tests/support/process_figures.h"
 
 namespace howlmap::app {
 namespace {
 
-constexpr auto kExample = ":/examples/folk-band-six.howlmap";
+constexpr int kReportMs = 10'000, kDrivenMs = 30'000, kMostRestMs = 60'000;
+constexpr std::size_t kFewestRests = 30;
+constexpr double kMostGrowth = 1.1;
 
-long resident_kib() {
-    QFile file(QStringLiteral("/proc/self/statm"));
-    return file.open(QIODevice::ReadOnly) ? file.readAll().split(' ').value(1).toLong() * 4 : 0;
-}
-
-qsizetype open_files() {
-    return QDir(QStringLiteral("/proc/self/fd")).entryList(QDir::System | QDir::AllEntries).size();
-}
-
-/// A hand without a head: clicks, drags, keys and actions, each a little at random.
-class Monkey {
+/// Lets the monkey act, and now and then rest: then the example is opened as the first time, and when its figures are
+/// there and the window has handed back what is free, the process should be as large as at the rest before.
+class Soak {
   public:
-    Monkey(MainWindow& window, unsigned seed) : window_(window), random_(seed) {
-        window_.files().names = {
-            [](QWidget*, const QString&) { return QString(); },
-            [this](QWidget*, const QString&) { return folder_.filePath(QStringLiteral("s.howlmap")); }};
-        // Whatever asks is answered by Esc, from inside its own loop.
-        QObject::connect(&answers_, &QTimer::timeout, [] {
-            if (auto* popup = QApplication::activePopupWidget()) popup->close();
-            if (auto* dialog = qobject_cast<QDialog*>(QApplication::activeModalWidget())) dialog->reject();
-        });
-        answers_.start(100);
+    Soak(int seconds, unsigned seed)
+        : seconds_(seconds), monkey_(window_, folder_.filePath(QStringLiteral("s.howlmap")), seed) {
+        window_.resize(1280, 800);
+        window_.show();
+        clock_.start();
+        report_.start();
+        driven_.start();
+        QObject::connect(&window_.memory(), &MemoryKeeper::handed_back, [this] { handed_back_ = true; });
+        QObject::connect(&hand_, &QTimer::timeout, [this] { step(); });
+        hand_.start(0);
+        QApplication::setQuitOnLastWindowClosed(false);
     }
+    ~Soak() { window_.document().set_clean(); }
 
-    void act() {
-        ++events;
-        if (!window_.isVisible()) window_.show();
-        if (events % 2000 == 1 || window_.document().show().inputs.empty()) return start_over();
-        const int choice = whole(0, 99);
-        if (choice < 15) return trigger();
-        if (choice < 40) return press_keys();
-        const auto widgets = visible_widgets();
-        if (widgets.empty()) return;
-        QWidget* widget = widgets[static_cast<std::size_t>(whole(0, static_cast<int>(widgets.size()) - 1))];
-        choice < 75 ? click(widget) : drag(widget);
+    /// Whether it was as large in the last third of its rests as in the second. By the least of each: which panels,
+    /// lessons and helps lie open makes a difference, and the monkey opens and closes them.
+    bool stayed_as_it_was() const {
+        std::printf("least memory at rest, second third to last:\n");
+        const bool live = stayed("live", live_), resident = stayed("resident", resident_);
+        return live && resident;
     }
-
-    long events = 0;
 
   private:
-    int whole(int low, int high) { return std::uniform_int_distribution<int>(low, high)(random_); }
-    QPoint somewhere(const QWidget* widget) {
-        return {whole(0, std::max(0, widget->width() - 1)), whole(0, std::max(0, widget->height() - 1))};
+    void step() {
+        if (std::exchange(acting_, true)) return;  // inside the loop of a dialog that an action opened
+        driven_.hasExpired(kDrivenMs) ? rest() : monkey_.act();
+        if (report_.hasExpired(kReportMs)) report("");
+        acting_ = false;
+        if (!clock_.hasExpired(1000LL * seconds_)) return;
+        hand_.stop();
+        report("");
+        QCoreApplication::exit(0);  // not quit(), which asks the windows
     }
-    void start_over() {
-        window_.document().set_clean();
-        window_.files().open_example(QString::fromLatin1(kExample));
-        window_.document().edit(QStringLiteral("Fewer draws"), [](Show& show) { show.tolerance.draws = 20; });
+    void rest() {
+        monkey_.start_over();
+        window_.plan().set_overlay({});  // what a map keeps depends on which one was on
+        QPixmapCache::clear();           // it fills up to its limit
+        handed_back_ = false;
+        const bool calm = QTest::qWaitFor([&] { return handed_back_; }, kMostRestMs);
+        live_.push_back(test::live_kib());
+        resident_.push_back(test::resident_kib());
+        report(calm ? ", at rest" : ", still computing");
+        driven_.restart();
     }
-    std::vector<QWidget*> visible_widgets() const {
-        std::vector<QWidget*> found;
-        for (QWidget* widget : window_.findChildren<QWidget*>())
-            if (widget->isVisible() && widget->isEnabled() && widget->width() > 0) found.push_back(widget);
-        return found;
+    void report(const char* how) {
+        std::printf("%lld s: %ld events, %ld KiB live, %ld KiB resident, %ld open files%s\n", clock_.elapsed() / 1000,
+                    monkey_.events(), test::live_kib(), test::resident_kib(), test::open_files(), how);
+        std::fflush(stdout);
+        report_.restart();
     }
-    void trigger() {
-        const auto actions = window_.actions();
-        if (actions.isEmpty()) return;
-        QAction* action = actions[whole(0, static_cast<int>(actions.size()) - 1)];
-        if (action->objectName() != QStringLiteral("file.quit")) action->trigger();
+    static bool stayed(const char* what, const std::vector<long>& kib) {
+        if (kib.size() < kFewestRests) return true;
+        const auto third = static_cast<std::ptrdiff_t>(kib.size() / 3);
+        const long before = *std::min_element(kib.end() - 2 * third, kib.end() - third);
+        const long after = *std::min_element(kib.end() - third, kib.end());
+        std::printf("  %s %ld to %ld KiB\n", what, before, after);
+        return static_cast<double>(after) <= kMostGrowth * static_cast<double>(before);
     }
-    void press_keys() {
-        static const std::vector<Qt::Key> keys{Qt::Key_Tab,    Qt::Key_Left,   Qt::Key_Right,  Qt::Key_Up,
-                                               Qt::Key_Down,   Qt::Key_Space,  Qt::Key_Return, Qt::Key_Escape,
-                                               Qt::Key_Delete, Qt::Key_1,      Qt::Key_Minus,  Qt::Key_A,
-                                               Qt::Key_Period, Qt::Key_PageUp, Qt::Key_F2};
-        QWidget* target = window_.focusWidget() ? window_.focusWidget() : &window_;
-        const Qt::KeyboardModifiers with = whole(0, 4) == 0 ? Qt::ShiftModifier : Qt::NoModifier;
-        QTest::keyClick(target, keys[static_cast<std::size_t>(whole(0, static_cast<int>(keys.size()) - 1))], with);
-    }
-    void click(QWidget* widget) {
-        const QPointer<QWidget> still = widget;
-        const QPoint at = somewhere(widget);
-        QTest::mousePress(widget, Qt::LeftButton, {}, at);
-        if (still) QTest::mouseRelease(still, Qt::LeftButton, {}, at);
-        if (still && whole(0, 5) == 0) QTest::mouseDClick(still, Qt::LeftButton, {}, at);
-    }
-    /// By events alone: a drag between widgets has a loop of its own that no test can leave.
-    void drag(QWidget* widget) {
-        const QPointer<QWidget> still = widget;
-        const auto send = [&](QEvent::Type type, QPoint at, Qt::MouseButton button, Qt::MouseButtons held) {
-            if (!still) return;
-            QMouseEvent event(type, at, still->mapToGlobal(at), button, held, Qt::NoModifier);
-            QApplication::sendEvent(still, &event);
-        };
-        if (!widget->parentWidget() || !widget->parentWidget()->inherits("QGraphicsView")) return click(widget);
-        const QPoint from = somewhere(widget), to = somewhere(widget);
-        send(QEvent::MouseButtonPress, from, Qt::LeftButton, Qt::LeftButton);
-        for (int i = 1; i <= 5; ++i) send(QEvent::MouseMove, from + (to - from) * i / 5, Qt::NoButton, Qt::LeftButton);
-        send(QEvent::MouseButtonRelease, to, Qt::LeftButton, Qt::NoButton);
-    }
-
-    MainWindow& window_;
-    std::mt19937 random_;
-    QTimer answers_;
+    int seconds_;
     QTemporaryDir folder_;
+    MainWindow window_;
+    Monkey monkey_;
+    QTimer hand_;
+    QElapsedTimer clock_, report_, driven_;
+    std::vector<long> live_, resident_;
+    bool acting_ = false, handed_back_ = false;
 };
 
 int soak(int seconds, unsigned seed) {
     std::printf("seed %u\n", seed);
-    MainWindow window;
-    window.resize(1280, 800);
-    window.show();
-    Monkey monkey(window, seed);
-    QElapsedTimer clock, since;
-    clock.start();
-    since.start();
-    const auto report = [&] {
-        std::printf("%lld s: %ld events, %ld KiB, %lld open files\n", clock.elapsed() / 1000, monkey.events,
-                    resident_kib(), static_cast<long long>(open_files()));
-        std::fflush(stdout);
-    };
-    while (clock.elapsed() < 1000LL * seconds) {
-        monkey.act();
-        QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
-        if (since.elapsed() > 10000) report(), since.restart();
-    }
-    report();
-    window.document().set_clean();
-    return 0;
+    const Soak soak(seconds, seed);
+    const int status = QApplication::exec();
+    return soak.stayed_as_it_was() ? status : 1;
 }
 
 int edit_until_killed(const QString& file) {

@@ -12,6 +12,9 @@ using Application = QCoreApplication;
 
 int main(int argc, char** argv) {
     const howlmap::test::OwnHome home;
+    // Full counts take longer than QtTest has patience for.
+    if (qEnvironmentVariableIsSet("HOWLMAP_LONG_TESTS") && !qEnvironmentVariableIsSet("QTEST_FUNCTION_TIMEOUT"))
+        qputenv("QTEST_FUNCTION_TIMEOUT", "3600000");
     Application app(argc, argv);
     int failed = 0;
     if (howlmap::test::factories().empty()) return 1;  // a folder without a test is a mistake
