@@ -16,6 +16,7 @@
 
 namespace howlmap::app {
 namespace {
+constexpr int kPatienceMs = 300'000;  // with sanitizers, on a machine that does other things, too
 
 void add_voice(Show& show) {
     Input input;
@@ -110,11 +111,11 @@ class TestWorker : public QObject {
         on_broken_work(&worker, [&](const QString& reason) { told.append(reason); });
         QSignalSpy idle(&worker, &Worker::idle);
         worker.run([](const Job&) -> Worker::Deliver { throw std::runtime_error("no such number"); });
-        QVERIFY(idle.wait());
+        QVERIFY(idle.wait(kPatienceMs));
         QCOMPARE(told, QStringList{QStringLiteral("no such number")});
         bool delivered = false;
         worker.run([&](const Job&) -> Worker::Deliver { return [&] { delivered = true; }; });
-        QVERIFY(idle.wait());
+        QVERIFY(idle.wait(kPatienceMs));
         QVERIFY(delivered);
         QCOMPARE(told.size(), 1);
     }
@@ -128,7 +129,7 @@ class TestWorker : public QObject {
                 return [&, i] { done.push_back(i); };
             });
         gate.release();
-        QTRY_VERIFY(!worker.busy());
+        QTRY_VERIFY_WITH_TIMEOUT(!worker.busy(), kPatienceMs);
         QCOMPARE(done, (std::vector{0, 4}));
     }
     void theNextPieceDoesNotWaitForTheWindow() {
@@ -144,7 +145,7 @@ class TestWorker : public QObject {
         });
         gate.release();
         QVERIFY(begun.tryAcquire(1, 30000));  // no event of this thread is let through in between
-        QTRY_VERIFY(!worker.busy());
+        QTRY_VERIFY_WITH_TIMEOUT(!worker.busy(), kPatienceMs);
     }
     void whatIsCancelledIsNeverDelivered() {
         Worker worker;
@@ -157,7 +158,7 @@ class TestWorker : public QObject {
         });
         begun.acquire();
         worker.cancel();
-        QTRY_VERIFY(!worker.busy());
+        QTRY_VERIFY_WITH_TIMEOUT(!worker.busy(), kPatienceMs);
         QVERIFY(!delivered);
     }
     void waitsForItsWorkBeforeItGoes() {
@@ -184,7 +185,7 @@ class TestWorker : public QObject {
             job.report(0.75);
             return {};
         });
-        QTRY_COMPARE(spy.count(), 2);
+        QTRY_COMPARE_WITH_TIMEOUT(spy.count(), 2, kPatienceMs);
         QCOMPARE(spy[1][0].toDouble(), 0.75);
     }
 };
@@ -198,7 +199,7 @@ class TestAnalysisService : public QObject {
         document.replace({}, {}, false);
         for (int i = 0; i < 20; ++i)
             document.edit(QStringLiteral("Title"), [i](Show& show) { show.title = std::to_string(i); });
-        QTRY_VERIFY(analysis.counted() && analysis.fresh());
+        QTRY_VERIFY_WITH_TIMEOUT(analysis.counted() && analysis.fresh(), kPatienceMs);
         QCOMPARE(analysis.result()->title, std::string("19"));
         QVERIFY(!analysis.busy());
     }
@@ -206,18 +207,18 @@ class TestAnalysisService : public QObject {
         Document document;
         AnalysisService analysis(document);
         document.replace(one_loop(), {}, false);
-        QTRY_VERIFY(analysis.counted() && analysis.result()->tolerance);
+        QTRY_VERIFY_WITH_TIMEOUT(analysis.counted() && analysis.result()->tolerance, kPatienceMs);
         const auto before = *analysis.result()->tolerance;
         QVERIFY(before.margin_p05_db);
         QSignalSpy drawing(&analysis, &AnalysisService::progress);
         document.edit(QStringLiteral("Rename"), rename("Ada"));
         document.edit(QStringLiteral("Title"), [](Show& show) { show.title = "Tonight"; });
-        QTRY_VERIFY(analysis.counted() && !analysis.busy());
+        QTRY_VERIFY_WITH_TIMEOUT(analysis.counted() && !analysis.busy(), kPatienceMs);
         QCOMPARE(analysis.result()->title, std::string("Tonight"));
         QCOMPARE(analysis.result()->tolerance->margin_p05_db, before.margin_p05_db);
         QCOMPARE(drawing.count(), 0);
         document.edit(QStringLiteral("Louder"), [](Show& show) { show.mixes.front().sends.front().level_db += 1.0; });
-        QTRY_VERIFY(analysis.counted() && !analysis.busy());
+        QTRY_VERIFY_WITH_TIMEOUT(analysis.counted() && !analysis.busy(), kPatienceMs);
         QVERIFY(std::abs(*analysis.result()->tolerance->margin_p05_db - (*before.margin_p05_db - 1.0)) < 0.01);
         QVERIFY(drawing.count() > 0);
     }
@@ -225,18 +226,18 @@ class TestAnalysisService : public QObject {
         Document document;
         AnalysisService analysis(document);
         document.replace(one_loop(), {}, false);
-        QTRY_VERIFY(analysis.counted());
+        QTRY_VERIFY_WITH_TIMEOUT(analysis.counted(), kPatienceMs);
         const double before = analysis.margin_db().value();
         QSignalSpy moved(&analysis, &AnalysisService::margin_moved), updated(&analysis, &AnalysisService::updated);
         document.begin_gesture(QStringLiteral("Louder"));
         for (int i = 1; i <= 3; ++i) {
             document.update_gesture([i](Show& show) { show.mixes.front().sends.front().level_db += i; });
-            QTRY_COMPARE(moved.count(), i);
+            QTRY_COMPARE_WITH_TIMEOUT(moved.count(), i, kPatienceMs);
             QVERIFY(std::abs(*analysis.margin_db() - (before - i)) < 0.02);
         }
         QVERIFY(updated.count() < 3);
         document.end_gesture();
-        QTRY_VERIFY(analysis.counted() && !analysis.busy());
+        QTRY_VERIFY_WITH_TIMEOUT(analysis.counted() && !analysis.busy(), kPatienceMs);
         QVERIFY(std::abs(*analysis.result()->margin_db - (before - 3.0)) < 0.002);
         QCOMPARE(analysis.margin_db(), analysis.result()->margin_db);
     }
@@ -244,30 +245,30 @@ class TestAnalysisService : public QObject {
         Document document;
         AnalysisService analysis(document);
         document.replace(one_loop(), {}, false);
-        QTRY_VERIFY(analysis.counted());
+        QTRY_VERIFY_WITH_TIMEOUT(analysis.counted(), kPatienceMs);
         QSignalSpy moved(&analysis, &AnalysisService::margin_moved);
         document.begin_gesture(QStringLiteral("Louder"));
         document.update_gesture([](Show& show) { show.mixes.front().sends.front().level_db += 1.0; });
-        QTRY_VERIFY(moved.count() > 0);
+        QTRY_VERIFY_WITH_TIMEOUT(moved.count() > 0, kPatienceMs);
         document.end_gesture();
         document.replace(one_loop(), {}, false);
         QVERIFY(!analysis.margin_db());
-        QTRY_VERIFY(analysis.counted());
+        QTRY_VERIFY_WITH_TIMEOUT(analysis.counted(), kPatienceMs);
     }
     void whatIsUndoneIsRemembered() {
         Document document;
         AnalysisService analysis(document);
         document.replace(one_loop(), {}, false);
-        QTRY_VERIFY(analysis.counted() && analysis.result()->tolerance);
+        QTRY_VERIFY_WITH_TIMEOUT(analysis.counted() && analysis.result()->tolerance, kPatienceMs);
         const auto before = *analysis.result()->tolerance;
         document.edit(QStringLiteral("Louder"), [](Show& show) { show.mixes.front().sends.front().level_db += 1.0; });
-        QTRY_VERIFY(analysis.counted() && !analysis.busy());
+        QTRY_VERIFY_WITH_TIMEOUT(analysis.counted() && !analysis.busy(), kPatienceMs);
         QSignalSpy drawing(&analysis, &AnalysisService::progress);
         document.undo();
-        QTRY_VERIFY(analysis.counted() && !analysis.busy());
+        QTRY_VERIFY_WITH_TIMEOUT(analysis.counted() && !analysis.busy(), kPatienceMs);
         QCOMPARE(analysis.result()->tolerance->margin_p05_db, before.margin_p05_db);
         document.redo();
-        QTRY_VERIFY(analysis.counted() && !analysis.busy());
+        QTRY_VERIFY_WITH_TIMEOUT(analysis.counted() && !analysis.busy(), kPatienceMs);
         QCOMPARE(drawing.count(), 0);
     }
     void aNameGivenWhileTheDrawsRunDoesNotStopThem() {
@@ -277,9 +278,9 @@ class TestAnalysisService : public QObject {
         show.tolerance.draws = 20000;
         document.replace(std::move(show), {}, false);
         QSignalSpy drawing(&analysis, &AnalysisService::progress);
-        QTRY_VERIFY(drawing.count() > 0);
+        QTRY_VERIFY_WITH_TIMEOUT(drawing.count() > 0, kPatienceMs);
         document.edit(QStringLiteral("Rename"), rename("Ada"));
-        QTRY_VERIFY_WITH_TIMEOUT(analysis.counted() && !analysis.busy(), 60000);
+        QTRY_VERIFY_WITH_TIMEOUT(analysis.counted() && !analysis.busy(), kPatienceMs);
         double last = 0.0;
         for (const auto& told : drawing) {  // one run, from 0 to 1, and not a second from the beginning
             QVERIFY(told[0].toDouble() > last - 0.5);
@@ -306,17 +307,17 @@ class TestResponseService : public QObject {
         Spotlight spotlight;
         ResponseService response(document, analysis, spotlight);
         document.replace(one_loop(), {}, false);
-        QTRY_VERIFY(analysis.counted() && response.band());
+        QTRY_VERIFY_WITH_TIMEOUT(analysis.counted() && response.band(), kPatienceMs);
         QTest::qWait(50);  // the curves are drawn once more with the rings in them
         const auto curves = response.curves();
         const auto band = response.band();
         document.edit(QStringLiteral("Rename"), rename("Ada"));
-        QTRY_VERIFY(analysis.counted() && !analysis.busy());
+        QTRY_VERIFY_WITH_TIMEOUT(analysis.counted() && !analysis.busy(), kPatienceMs);
         QTest::qWait(400);
         QCOMPARE(response.curves(), curves);
         QCOMPARE(response.band(), band);
         document.edit(QStringLiteral("Louder"), [](Show& show) { show.mixes.front().sends.front().level_db += 1.0; });
-        QTRY_VERIFY(response.curves() != curves && response.band() != band);
+        QTRY_VERIFY_WITH_TIMEOUT(response.curves() != curves && response.band() != band, kPatienceMs);
     }
     void curvesOfOneShowAreNeverThoseOfTheNext() {
         Document document;
@@ -326,7 +327,7 @@ class TestResponseService : public QObject {
         document.replace(one_loop(), {}, false);
         QThread::msleep(300);  // the curves are ready and wait to be handed over
         document.replace(test::plain_stage(1, 1), {}, false);
-        QTRY_VERIFY(response.curves());
+        QTRY_VERIFY_WITH_TIMEOUT(response.curves(), kPatienceMs);
         QVERIFY(response.curves()->hz.empty());
     }
 };
@@ -341,13 +342,13 @@ class TestCureService : public QObject {
         CureService cures(document, analysis);
         document.replace(one_loop(), {}, false);
         cures.set_wanted(true);
-        QTRY_VERIFY_WITH_TIMEOUT(!cures.cures().empty() && !cures.report(), 60000);
+        QTRY_VERIFY_WITH_TIMEOUT(!cures.cures().empty() && !cures.report(), kPatienceMs);
         QThread::msleep(1500);  // more are found and wait to be handed over
         const auto before = cures.cures();
         cures.look_again();
         QTest::qWait(200);
         QCOMPARE(cures.cures(), before);
-        QTRY_VERIFY_WITH_TIMEOUT(cures.report(), 120000);
+        QTRY_VERIFY_WITH_TIMEOUT(cures.report(), kPatienceMs);
     }
 };
 
