@@ -5,7 +5,6 @@
 #include <cmath>
 
 #include "core/air/weighting.h"
-#include "core/listening/bounded_squares.h"
 #include "core/listening/transfer.h"
 #include "core/loop/filter.h"
 #include "core/show/find.h"
@@ -17,6 +16,11 @@ constexpr double kDeepest = -12.0, kLowestSetting = -15.0;
 constexpr std::size_t kMostBands = 40;
 constexpr double kMixCounts = 0.08;   // share of a loop gain from which on a mix's bands are looked at
 constexpr double kOutsideTone = 0.1;  // weight of a band in which the players have next to nothing
+// A decibel that is missed counts as much as a cut of 17 dB in one band, or of 10 dB in three: the last decibels of a
+// margin would otherwise be bought with everything that can be cut. As a square it is (kBend x + kPrice / (2 kBend))^2,
+// nearly a straight line.
+constexpr double kPrice = 3.0, kBend = 0.1;
+constexpr double kAffordedDb = 0.4, kMostMissedDb = 60.0;
 
 /// dB at a frequency for each dB of a band's gain, around the gain that it has.
 double slope(int band, double gain_db, double hz) {
@@ -90,27 +94,56 @@ double BandModel::weight(const Key& key) const {
     return shares[static_cast<std::size_t>(key.second)] >= 0.01 * most ? 1.0 : kOutsideTone;
 }
 
-BandCuts BandModel::smallest(const std::vector<BandCondition>& conditions, const BandCuts& bands) const {
+double BandModel::excess_db(const std::vector<BandCondition>& conditions, const BandCuts& cuts) const {
+    double total = 0.0;
+    for (const BandCondition& condition : conditions) {
+        double over = condition.over_db;
+        for (const auto& [key, cut] : cuts) over += effect(condition, key, cut) * cut;
+        total += std::max(0.0, over);
+    }
+    return total;
+}
+
+/// The last variable is what all conditions are missed by.
+BoundedSquares BandModel::problem(const std::vector<BandCondition>& conditions, const BandCuts& bands) const {
     BoundedSquares squares;
-    std::vector<double> start;
     for (const auto& [key, cut] : bands) {
-        LinearRow row{std::vector<double>(bands.size()), 0.0};
-        row.factors[start.size()] = std::sqrt(weight(key)) / 10.0;
+        LinearRow row{std::vector<double>(bands.size() + 1), 0.0};
+        row.factors[squares.lowest.size()] = std::sqrt(weight(key)) / 10.0;
         squares.rows.push_back(row);
         squares.lowest.push_back(std::min(0.0, std::max(kDeepest, kLowestSetting - setting(key))));
         squares.highest.push_back(0.0);
-        start.push_back(std::clamp(cut, squares.lowest.back(), 0.0));
     }
+    LinearRow missed{std::vector<double>(bands.size() + 1), kPrice / (2.0 * kBend)};
+    missed.factors.back() = kBend;
+    squares.rows.push_back(missed);
+    squares.lowest.push_back(0.0);
+    squares.highest.push_back(kMostMissedDb);
     for (const BandCondition& condition : conditions) {
         LinearRow row{{}, condition.over_db};
         for (const auto& [key, cut] : bands) row.factors.push_back(effect(condition, key, cut));
+        row.factors.push_back(-1.0);
         squares.at_most_zero.push_back(row);
     }
-    const std::vector<double> solved = squares.solve(start);
-    BandCuts cuts = bands;
+    return squares;
+}
+
+BandModel::Smallest BandModel::smallest(const std::vector<BandCondition>& conditions, const BandCuts& bands) const {
+    BoundedSquares squares = problem(conditions, bands);
+    std::vector<double> start;
+    for (const auto& [key, cut] : bands) start.push_back(std::clamp(cut, squares.lowest[start.size()], 0.0));
+    start.push_back(0.0);
+    for (const LinearRow& row : squares.at_most_zero)
+        start.back() = std::clamp(row.at(start) + start.back(), start.back(), kMostMissedDb);
+    std::vector<double> solved = squares.solve(start);
+    if (solved.back() < kAffordedDb) {  // not worth missing
+        solved.back() = squares.highest.back() = 0.0;
+        solved = squares.solve(solved);
+    }
+    Smallest smallest{bands, solved.back()};
     std::size_t column = 0;
-    for (auto& [key, cut] : cuts) cut = solved[column++];
-    return cuts;
+    for (auto& [key, cut] : smallest.cuts) cut = solved[column++];
+    return smallest;
 }
 
 BandCuts in_half_decibels(const BandCuts& cuts) {

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/cures/candidate.h"
+#include "core/listening/bounded_squares.h"
 #include "core/listening/spectrum.h"
 
 namespace howlmap::cures {
@@ -34,14 +35,21 @@ class BandModel {
     BandCondition condition(double hz, double over_db, std::vector<double> mix_share, const BandCuts& cuts) const;
     /// Adds the bands at both sides of a condition in the mixes that matter, at 0 dB.
     void add_bands(const BandCondition& condition, BandCuts& bands) const;
+    /// How far all conditions together lie over their limits with these cuts, dB.
+    double excess_db(const std::vector<BandCondition>& conditions, const BandCuts& cuts) const;
+    struct Smallest {
+        BandCuts cuts;
+        double short_db = 0.0;  ///< what all conditions may be missed by: the rest cannot be had, or costs too much
+    };
     /// The smallest cuts in the same bands that meet all conditions, to first order around `bands`.
-    BandCuts smallest(const std::vector<BandCondition>& conditions, const BandCuts& bands) const;
+    Smallest smallest(const std::vector<BandCondition>& conditions, const BandCuts& bands) const;
 
   private:
     using Key = BandCuts::key_type;
     double setting(const Key& key) const;
     double effect(const BandCondition& condition, const Key& key, double cut) const;
     double weight(const Key& key) const;
+    BoundedSquares problem(const std::vector<BandCondition>& conditions, const BandCuts& bands) const;
 
     const Situation& now_;
     std::vector<BandEnergies> shares_;  ///< what listeners hear of a mix, A-weighted, by third-octave; sums to 1

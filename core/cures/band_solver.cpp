@@ -29,7 +29,7 @@ class Solver {
         for (int round = 0; round < kRounds && !now_.job.cancelled(); ++round) {
             collect();
             if (bands_.empty()) break;
-            bands_ = model_.smallest(conditions_, bands_);
+            bands_ = model_.smallest(conditions_, bands_).cuts;
             look(bands_);
             if (over() < least_over - 0.02) {
                 least_over = over();

@@ -15,11 +15,13 @@ namespace howlmap::cures {
 namespace {
 constexpr std::size_t kMostCandidates = 12, kMostStepsInPlan = 4;
 constexpr std::size_t kMostSets = 320;         // weighed with the guard
-constexpr std::size_t kMostFinished = 3;       // sets that graphic cuts are solved on top of
-constexpr std::size_t kMostSetsScreened = 10;  // sets put before a few draws
+constexpr std::size_t kMostFinished = 2;       // sets that graphic cuts are solved on top of
+constexpr std::size_t kMostSetsScreened = 16;  // sets put before a few draws
 constexpr double kDoubtDb = 1.0;               // the guard may be this much too cautious
 constexpr double kScreenDb = 0.2;              // a few draws may be this much too cautious
 constexpr double kLevelCounts = 2.0;           // trouble of each decibel that has to come out of the level
+constexpr double kMostShortDb = 0.5;           // of the target, for cuts to be solved again
+constexpr double kCutsCount = 2.0;             // trouble of each decibel bought by graphic cuts, about
 
 /// Some of the candidates together.
 struct Set {
@@ -27,7 +29,23 @@ struct Set {
     double cost = 0.0;
     double margin_db = 0.0;  ///< of the guard, corrected by what the steps were found to gain one by one
     Show show;
+    bool to_finish = false;           ///< waits for graphic cuts
+    std::optional<double> cuts_cost;  ///< of cuts that fell a little short, with more on top
+    double further_db = 0.0;          ///< that those fell short of
+    bool screened = false;            ///< the margin is that of a few draws
 };
+
+/// A set and what it was found to have.
+struct Tried {
+    Set set;
+    double promised_db, found_db;
+};
+
+bool holds(const Set& set, const Set& part) {
+    return std::all_of(part.steps.begin(), part.steps.end(), [&](const Candidate* step) {
+        return std::find(set.steps.begin(), set.steps.end(), step) != set.steps.end();
+    });
+}
 
 bool excludes(const Candidate& a, const Candidate& b) { return a.slot == b.slot; }
 
@@ -87,23 +105,32 @@ class Planner {
         });
         if (options_.weights.offers(CureKind::graphic_bands)) {
             add_bands_alone();
-            finish_with_bands();
+            add_those_to_finish();
         }
-        if (now_.job.cancelled()) return std::nullopt;
-        for (std::size_t tried = 0; tried < kMostSetsScreened && !now_.job.cancelled(); ++tried) {
+        while (tried_.size() < kMostSetsScreened && !now_.job.cancelled()) {
             const auto next = cheapest_open();
             if (next == sets_.end()) break;
             const Set set = *next;
             sets_.erase(next);
-            const double screened = screened_db(set);
-            tried_.emplace_back(screened, set);
-            if (screened >= target_ - kScreenDb && reaches(set)) return steps_of(without_needless(set));
+            if (set.to_finish)
+                add_with_bands(set);
+            else if (reaches_when_tried(set))
+                return steps_of(without_needless(set));
         }
         return now_.job.cancelled() ? std::nullopt : last_resort();
     }
 
   private:
-    double promised(const Set& set) const { return set.margin_db + offset_; }
+    /// What a part of it was found to fall short of, the whole does too.
+    double promised(const Set& set) const {
+        std::optional<double> correction;
+        for (const Tried& tried : tried_)
+            if (!set.screened && holds(set, tried.set)) {
+                const double more = tried.found_db - tried.promised_db;
+                correction = std::min(correction.value_or(more), more);
+            }
+        return set.margin_db + offset_ + correction.value_or(0.0);
+    }
 
     /// By a few draws, put right by what all draws say of the show as it is.
     double screened_db(const Set& set) {
@@ -113,6 +140,31 @@ class Planner {
     bool reaches(const Set& set) {
         const auto findings = analyst_.full(set.show);
         return findings && findings->margins.margin_p05_db.value_or(kNoLoopDb) >= target_;
+    }
+
+    /// A few draws first, then all.
+    bool reaches_when_tried(const Set& set) {
+        double found = screened_db(set);
+        const bool likely = found >= target_ - kScreenDb;
+        if (likely)
+            if (const auto findings = analyst_.full(set.show))
+                found = findings->margins.margin_p05_db.value_or(kNoLoopDb);
+        tried_.push_back({set, set.margin_db + offset_, found});
+        if (likely && found < target_) finish_again(set, target_ - found);
+        return likely && found >= target_;
+    }
+
+    /// Cuts that were fitted to a few draws may turn out a little too shallow for all: once more, with so much on top.
+    void finish_again(const Set& set, double short_db) {
+        const bool has_cuts = set.steps.size() > 1 && set.steps.back()->kind == CureKind::graphic_bands;
+        if (!has_cuts || set.further_db > 0.0 || short_db > kMostShortDb) return;
+        Set base;
+        base.steps.assign(set.steps.begin(), set.steps.end() - 1);
+        weigh(base);
+        base.to_finish = true;
+        base.further_db = short_db;
+        base.cuts_cost = set.cost - base.cost + kCutsCount * short_db;
+        sets_.push_back(std::move(base));
     }
 
     void weigh(Set& set) const {
@@ -138,10 +190,19 @@ class Planner {
                options_.weights.tone_per_db * now_.loudness.tone_cost_db(set.show);
     }
 
+    /// About, where the cuts are not solved yet.
+    double cost_when_finished(const Set& set) const {
+        if (!set.to_finish) return set.cost;
+        const double missing = std::max(0.0, target_ - promised(set));
+        return set.cost + set.cuts_cost.value_or(options_.weights.of(CureKind::graphic_bands) + kCutsCount * missing);
+    }
+
     std::vector<Set>::iterator cheapest_open() {
         auto best = sets_.end();
         for (auto set = sets_.begin(); set != sets_.end(); ++set)
-            if (promised(*set) >= target_ - kDoubtDb && (best == sets_.end() || set->cost < best->cost)) best = set;
+            if ((set->to_finish || promised(*set) >= target_ - kDoubtDb) &&
+                (best == sets_.end() || cost_when_finished(*set) < cost_when_finished(*best)))
+                best = set;
         return best;
     }
 
@@ -153,34 +214,41 @@ class Planner {
             alone.steps = {&one};
             weigh(alone);
             alone.margin_db = screened_db(alone) - offset_;
+            alone.screened = true;
             sets_.push_back(std::move(alone));
         }
     }
 
-    /// Sets that come near for little, with the smallest graphic cuts that buy the rest.
-    void finish_with_bands() {
+    /// Sets that come near for little, to be finished with the smallest graphic cuts that buy the rest. Cuts that were
+    /// solved for a polarity would not fit without it.
+    void add_those_to_finish() {
         std::vector<Set> order;
         for (const Set& set : sets_)
-            if (promised(set) < target_) order.push_back(set);
-        const auto worth = [&](const Set& set) { return set.cost + 0.4 * (target_ - promised(set)); };
-        std::stable_sort(order.begin(), order.end(), [&](const Set& a, const Set& b) { return worth(a) < worth(b); });
+            if (promised(set) < target_ && !set.screened &&
+                std::none_of(set.steps.begin(), set.steps.end(), [](const Candidate* step) { return step->blind; }))
+                order.push_back(set);
+        for (Set& set : order) set.to_finish = true;
+        std::stable_sort(order.begin(), order.end(),
+                         [&](const Set& a, const Set& b) { return cost_when_finished(a) < cost_when_finished(b); });
         if (order.size() > kMostFinished) order.resize(kMostFinished);
-        for (const Set& set : order)
-            if (!now_.job.cancelled()) add_with_bands(set);
+        for (Set& set : order) sets_.push_back(std::move(set));
     }
 
     /// The set with graphic cuts on top that bring a few draws to the target.
     void add_with_bands(const Set& set) {
         const Guard guard = now_.guard.changed(set.show);
         const Situation here = situation_of(set.show, now_.loudness, guard, target_ - promised(set), {}, now_.job);
-        const double wanted = target_ + analyst_.screened_db(now_.show) - before_.margin_p05_db.value_or(0.0);
+        const double wanted =
+            target_ + set.further_db + analyst_.screened_db(now_.show) - before_.margin_p05_db.value_or(0.0);
         const BandCuts cuts = smallest_counted_cuts(here, wanted, analyst_);
         if (cuts.empty()) return;
         extra_.push_back(std::make_unique<Candidate>(band_cure(here, cuts)));
         Set larger = set;
+        larger.to_finish = false;
         larger.steps.push_back(extra_.back().get());
         weigh(larger);
         larger.margin_db = screened_db(larger) - offset_;
+        larger.screened = true;
         sets_.push_back(std::move(larger));
     }
 
@@ -200,20 +268,21 @@ class Planner {
 
     /// Nothing keeps the level and reaches the target: the best there is, and the rest out of the level.
     std::optional<Plan> last_resort() {
-        std::stable_sort(sets_.begin(), sets_.end(),
-                         [&](const Set& a, const Set& b) { return promised(a) - a.cost > promised(b) - b.cost; });
-        for (std::size_t i = 0; i < std::min<std::size_t>(sets_.size(), kMostFinished) && !now_.job.cancelled(); ++i)
-            tried_.emplace_back(screened_db(sets_[i]), sets_[i]);
-        const auto value = [&](const auto& tried) {
-            return kLevelCounts * std::min(tried.first, target_) - tried.second.cost;
+        const auto value = [&](const Set& set, double margin_db) {
+            return kLevelCounts * std::min(margin_db, target_) - set.cost;
         };
-        const auto best = std::max_element(tried_.begin(), tried_.end(),
-                                           [&](const auto& a, const auto& b) { return value(a) < value(b); });
-        Set chosen = best == tried_.end() ? Set{} : best->second;
-        if (best != tried_.end() && best->first >= target_ - kScreenDb && reaches(chosen))
-            return steps_of(without_needless(chosen));
-        auto plan = steps_of(chosen);
-        if (!plan) return plan;
+        std::erase_if(sets_, [](const Set& set) { return set.to_finish; });
+        std::vector<std::pair<double, std::size_t>> order;
+        for (std::size_t i = 0; i < sets_.size(); ++i) order.emplace_back(-value(sets_[i], promised(sets_[i])), i);
+        std::sort(order.begin(), order.end());
+        order.resize(std::min(order.size(), kMostFinished));
+        for (const auto& [worth, i] : order)
+            if (!now_.job.cancelled() && reaches_when_tried(sets_[i])) return steps_of(without_needless(sets_[i]));
+        const auto best = std::max_element(tried_.begin(), tried_.end(), [&](const Tried& a, const Tried& b) {
+            return value(a.set, a.found_db) < value(b.set, b.found_db);
+        });
+        auto plan = steps_of(best == tried_.end() ? Set{} : best->set);
+        if (!plan || now_.job.cancelled()) return std::nullopt;
         const double short_db = target_ - plan->after.margin_p05_db.value_or(kNoLoopDb);
         if (short_db > 0.0 && options_.weights.offers(CureKind::turn_down))
             add_turn_down(*plan, short_db);
@@ -222,7 +291,6 @@ class Planner {
                 "No sequence that was found reaches {:.1f} dB at equal loudness, and turning down is ruled out: {:.1f} "
                 "dB are missing.",
                 target_, short_db);
-        if (now_.job.cancelled()) return std::nullopt;
         return plan;
     }
 
@@ -266,7 +334,7 @@ class Planner {
     double target_, offset_;
     const Proposals& candidates_;
     std::vector<Set> sets_;
-    std::vector<std::pair<double, Set>> tried_;
+    std::vector<Tried> tried_;
     std::vector<std::unique_ptr<Candidate>> extra_;
 };
 }  // namespace
