@@ -62,7 +62,7 @@ double rough_cost(const Candidate& one, const TroubleWeights& weights) {
     return weights.of(one.kind) + weights.per_metre * one.movement_m;
 }
 
-/// All sets of up to four that do not exclude each other, cheapest first by trouble and movement alone.
+/// Sets of up to four that do not exclude each other: each alone, and the cheapest by trouble and movement alone.
 std::vector<Set> sets_of(const std::vector<const Candidate*>& parts, const TroubleWeights& weights) {
     std::vector<Set> all(1);
     for (std::size_t first = 0, size = 1; size <= kMostStepsInPlan; ++size) {
@@ -82,6 +82,7 @@ std::vector<Set> sets_of(const std::vector<const Candidate*>& parts, const Troub
         first = last;
     }
     std::stable_sort(all.begin(), all.end(), [](const Set& a, const Set& b) { return a.cost < b.cost; });
+    std::stable_partition(all.begin(), all.end(), [](const Set& set) { return set.steps.size() <= 1; });
     if (all.size() > kMostSets) all.resize(kMostSets);
     return all;
 }
