@@ -85,11 +85,12 @@ InspectorPanel::InspectorPanel(Document& document, Selection& selection, QWidget
 }
 
 /// What was shown may be in the middle of telling about a change, such as a choice of other units: it falls silent now
-/// and goes when that has been told.
+/// and goes when that has been told, or with the panel: it must not outlive the show.
 void InspectorPanel::put_away() {
     QWidget* old = takeWidget();
     if (!old) return;
     for (QObject* part : old->findChildren<QObject*>()) part->blockSignals(true);
+    connect(this, &QObject::destroyed, old, [old] { delete old; });
     old->deleteLater();
 }
 

@@ -324,6 +324,15 @@ class TestInspector : public QObject {
         QVERIFY(curve->db.front() < -100.0);                        // -180 degrees
         QVERIFY(std::abs(curve->db[curve->db.size() / 2]) < 1e-9);  // on axis
     }
+    /// It may still be telling of a change when it is put away; the show may be gone by the next event.
+    void whatWasShownDoesNotOutliveThePanel() {
+        auto panel = std::make_unique<InspectorPanel>(document_, selection_);
+        const QPointer<QWidget> shown = panel->widget();
+        document_.replace(test::small_show(), {}, false);
+        QVERIFY(shown && panel->widget() != shown);
+        panel.reset();
+        QVERIFY(!shown);
+    }
 };
 
 HOWLMAP_TEST(TestInspector)
