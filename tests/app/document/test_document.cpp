@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QSignalSpy>
+#include <numeric>
 #include <stdexcept>
 
 #include "app/document/analysis_service.h"
@@ -187,6 +188,50 @@ class TestWorker : public QObject {
         });
         QTRY_COMPARE_WITH_TIMEOUT(spy.count(), 2, kPatienceMs);
         QCOMPARE(spy[1][0].toDouble(), 0.75);
+    }
+    void whatIsToldComesInOrderAndBeforeTheResult() {
+        constexpr int kTold = 1000, kResult = -1;
+        Worker worker;
+        std::vector<int> heard;
+        const auto work = [&](const Job&) -> Worker::Deliver {
+            for (int i = 0; i < kTold; ++i)
+                worker.tell([&heard, one = std::make_shared<const int>(i)] { heard.push_back(*one); });
+            return [&] { heard.push_back(kResult); };
+        };
+        std::vector<int> expected(kTold + 1, kResult);
+        std::iota(expected.begin(), expected.end() - 1, 0);
+        worker.run(work);
+        QTRY_VERIFY_WITH_TIMEOUT(!worker.busy(), kPatienceMs);
+        QCOMPARE(heard, expected);
+        heard.clear();
+        worker.run(work);
+        worker.wait();
+        worker.cancel();  // too late for what was told, in time for the result
+        QTRY_VERIFY_WITH_TIMEOUT(!worker.busy(), kPatienceMs);
+        expected.pop_back();
+        QCOMPARE(heard, expected);
+    }
+    /// A hand that moves, gives up and goes: the thread sanitizer watches what is handed over.
+    void nothingIsSharedOnTheWay() {
+        for (int round = 0; round < 20; ++round) {
+            double heard = 0.0;
+            Worker worker;
+            for (int i = 0; i < 200; ++i) {
+                const auto work = [&, values = std::vector<double>(100, i)](const Job& job) -> Worker::Deliver {
+                    job.report(0.5);
+                    worker.tell([&heard, one = std::make_shared<const std::vector<double>>(values)] {
+                        heard = std::max(heard, one->back());
+                    });
+                    return [&heard, values] { heard = std::max(heard, values.front()); };
+                };
+                i % 3 == 0 ? worker.restart(work) : worker.run(work);
+                if (i % 97 == 96) worker.cancel();
+                if (i % 5 == 0) QCoreApplication::processEvents();
+            }
+            if (round % 2 == 0) continue;  // it goes in the middle of its work
+            QTRY_VERIFY_WITH_TIMEOUT(!worker.busy(), kPatienceMs);
+            QCOMPARE(heard, 199.0);
+        }
     }
 };
 
