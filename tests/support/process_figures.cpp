@@ -22,7 +22,7 @@ long resident_kib() {
 }
 
 long live_kib() {
-#ifdef __GLIBC__
+#if defined(__GLIBC__) && !defined(__SANITIZE_ADDRESS__) && !defined(__SANITIZE_THREAD__)
     const struct mallinfo2 now = mallinfo2();
     return static_cast<long>((now.uordblks + now.hblkhd) / 1024);
 #else
