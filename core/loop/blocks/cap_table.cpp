@@ -13,11 +13,11 @@
 
 namespace howlmap {
 namespace {
-constexpr double kStepKa = 0.1;      // lobes are about 2 wide in ka
-constexpr double kRowsALobe = 16.0;  // a lobe is about pi / ka wide
-constexpr double kMostTerms = 2e9;   // of all sums together
-constexpr double kBeyond = 1.05;     // room for a faster or slower air
-constexpr std::size_t kKept = 16;    // tables
+constexpr double kStepKa = 0.1;                            // lobes are about 2 wide in ka
+constexpr double kRowsALobe = 16.0;                        // a lobe is about pi / ka wide
+constexpr double kMostTerms = 2e9;                         // of all sums together
+constexpr double kBeyond = 1.05;                           // room for a faster or slower air
+constexpr std::size_t kMostBytes = std::size_t{32} << 20;  // of tables that are kept: about ten of usual loudspeakers
 }  // namespace
 
 CapTable::CapTable(const CapOnSphere& cap, double speed) : cap_(cap), speed_(speed) {
@@ -86,8 +86,10 @@ std::shared_ptr<const CapTable> cap_table(const CapOnSphere& cap, double speed) 
     }
     auto table = std::make_shared<const CapTable>(cap, speed);  // not under the lock: it uses all threads
     const std::scoped_lock lock(mutex);
-    if (kept.size() >= kKept) kept.erase(kept.begin());
     kept.push_back(table);
+    std::size_t bytes = 0;
+    for (const auto& one : kept) bytes += one->bytes();
+    for (; bytes > kMostBytes && kept.size() > 1; kept.erase(kept.begin())) bytes -= kept.front()->bytes();
     return table;
 }
 

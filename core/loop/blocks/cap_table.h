@@ -17,6 +17,7 @@ class CapTable {
     CapTable(const CapOnSphere& cap, double speed);
     const CapOnSphere& cap() const { return cap_; }
     double speed() const { return speed_; }
+    std::size_t bytes() const { return gains_.size() * sizeof(float); }
 
     /// Multiplies gains by the directivity at the points of a block. Given: angle off axis in rad, speed of sound now.
     void apply(double off_axis, double speed, const Block& block, double* gains) const;
@@ -36,7 +37,8 @@ class CapTable {
     std::vector<float> gains_;  // by angle, then frequency
 };
 
-/// Tables are kept for the next model with the same cap. May be asked from many threads.
+/// Tables are kept for the next model with the same cap, up to 32 MiB of them, the latest at any rate. May be asked
+/// from many threads.
 std::shared_ptr<const CapTable> cap_table(const CapOnSphere& cap, double speed);
 
 /// The largest values of a table around each of some frequencies.
