@@ -16,9 +16,9 @@ constexpr double kDeepest = -12.0, kLowestSetting = -15.0;
 constexpr std::size_t kMostBands = 40;
 constexpr double kMixCounts = 0.08;   // share of a loop gain from which on a mix's bands are looked at
 constexpr double kOutsideTone = 0.1;  // weight of a band in which the players have next to nothing
-// A decibel that is missed counts as much as a cut of 17 dB in one band, or of 10 dB in three: the last decibels of a
-// margin would otherwise be bought with everything that can be cut. As a square it is (kBend x + kPrice / (2 kBend))^2,
-// nearly a straight line.
+// Common practice, no source: a decibel that is missed counts as much as a cut of 17 dB in one band, or of 10 dB in
+// three: the last decibels of a margin would otherwise be bought with everything that can be cut. As a square it is
+// (kBend x + kPrice / (2 kBend))^2, nearly a straight line.
 constexpr double kPrice = 3.0, kBend = 0.1;
 constexpr double kAffordedDb = 0.4, kMostMissedDb = 60.0;
 

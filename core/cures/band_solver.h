@@ -8,7 +8,7 @@
 namespace howlmap::cures {
 
 /// Cuts (whole half decibels) after which the guard's margin is `needed_db` larger, equal loudness included, or as near
-/// to that as 12 dB a band allow.
+/// to that as 12 dB a band and the price of a decibel (BandModel) allow.
 BandCuts smallest_cuts(const Situation& now, double needed_db);
 
 }  // namespace howlmap::cures

@@ -9,7 +9,7 @@ namespace {
 constexpr int kCountedRounds = 4;
 constexpr double kCountedNearDb = 0.5;  // draws this close to what is wanted are kept in the conditions
 constexpr double kEnoughDb = 0.05;      // short by no more than this is there
-constexpr double kFittedDb = 0.25;      // what is fitted to a few draws gives the others so much less
+constexpr double kFittedDb = 0.25;      // what is fitted to a few draws gives all about so much less, on the examples
 constexpr std::size_t kCountedMostConditions = 120;
 constexpr int kMostThinned = 4;  // trials with fewer faders
 

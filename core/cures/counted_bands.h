@@ -6,8 +6,10 @@
 
 namespace howlmap::cures {
 
-/// Cuts (whole half decibels) after which the screened margin of `now.show` is `wanted_db`, or as near to that as can
-/// be: cutting planes, each round adds the rings of the draws that are still too strong. One draw in twenty may fail.
+/// Cuts (whole half decibels) after which the screened margin of `now.show` is a little more than `wanted_db`, as draws
+/// that cuts are not fitted to gain less; or as near to that as their price (BandModel) allows. Cutting planes: each
+/// round adds the rings of the draws that are still too strong; one draw in twenty may fail. Then faders go back
+/// without which it is the same.
 BandCuts smallest_counted_cuts(const Situation& now, double wanted_db, Analyst& analyst);
 
 }  // namespace howlmap::cures
