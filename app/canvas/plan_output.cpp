@@ -8,6 +8,8 @@
 #include <QPrintDialog>
 #include <QPrintPreviewDialog>
 #include <QPrinter>
+#include <QProgressDialog>
+#include <stop_token>
 
 #include "app/canvas/overlay/plan_layers.h"
 #include "app/canvas/plan_file_dialog.h"
@@ -20,6 +22,7 @@ namespace howlmap::app {
 namespace {
 constexpr double kPxPerInch = 96.0;
 constexpr double kPictureDpi = 192.0;
+constexpr int kMomentMs = 1000;
 
 /// A printer with the page that suits the plan.
 void set_page(PlanView& view, QPrinter& printer) {
@@ -53,30 +56,46 @@ PlanDrawing drawing_of(PlanView& view) {
 }
 
 namespace {
-Outcome not_written(const QString& file, const QString& why, const QString& advice) {
+tl::unexpected<Trouble> not_written(const QString& file, const QString& why, const QString& advice) {
     return tl::make_unexpected(Trouble{PlanView::tr("The plan cannot be written."), file, why, advice});
 }
 
-/// In any thread.
-Outcome write_picture(const Show& show, const PlanDrawing& drawing, const QString& file, PlanFile wish) {
+/// In any thread. False when it was cancelled before anything was written.
+tl::expected<bool, Trouble> write_picture(const Show& show, const PlanDrawing& drawing, const QString& file,
+                                          PlanFile wish, const Job& job) {
     const auto format = plan_format_of(file);
     if (!format)
         return not_written(file, PlanView::tr("The name ends in none of .pdf, .svg and .png."),
                            PlanView::tr("Choose a name with one of these endings."));
     wish.format = *format;
-    const QByteArray bytes = plan_bytes(show, drawing, wish);
+    const QByteArray bytes = plan_bytes(show, drawing, wish, job);
+    if (job.cancelled()) return false;
     if (bytes.isEmpty())
         return not_written(file, PlanView::tr("There is not enough memory for a picture of this size."),
                            PlanView::tr("Choose fewer pixels."));
     const auto saved =
         save_atomically(to_path(file), std::string_view(bytes.constData(), static_cast<std::size_t>(bytes.size())));
-    if (saved) return {};
-    return not_written(file, QString::fromStdString(saved.error()), PlanView::tr("Choose another folder."));
+    if (!saved) return not_written(file, QString::fromStdString(saved.error()), PlanView::tr("Choose another folder."));
+    return true;
+}
+
+/// Comes up when writing takes longer than a moment, and goes with `writer`. Nothing counts how far packing is.
+void offer_to_cancel(PlanView& view, Worker* writer, const QString& file, const std::stop_source& stop) {
+    auto* dialog = new QProgressDialog(PlanView::tr("Writing the plan to %1…").arg(QFileInfo(file).fileName()),
+                                       PlanView::tr("Cancel"), 0, 0, &view);
+    dialog->setObjectName(QStringLiteral("plan_writing"));
+    dialog->setWindowTitle(PlanView::tr("Write the plan"));
+    dialog->setMinimumDuration(kMomentMs);
+    dialog->setValue(0);  // the moment begins
+    QObject::connect(dialog, &QProgressDialog::canceled, writer, [stop]() mutable { stop.request_stop(); });
+    QObject::connect(writer, &QObject::destroyed, dialog, &QObject::deleteLater);
 }
 }  // namespace
 
 Outcome save_picture(PlanView& view, const QString& file, const PlanFile& options) {
-    return write_picture(view.document().show(), drawing_of(view), file, options);
+    const auto written = write_picture(view.document().show(), drawing_of(view), file, options, {});
+    if (!written) return tl::make_unexpected(written.error());
+    return {};
 }
 
 /// A large picture takes seconds: the window stays at hand meanwhile.
@@ -84,14 +103,15 @@ void start_writing(PlanView& view, const QString& file, const PlanFile& options)
     Q_EMIT view.message(PlanView::tr("Writing the plan to %1…").arg(file));
     auto* writer = new Worker(&view);  // of its own: each is written to the end, also when the window closes
     QObject::connect(writer, &Worker::idle, writer, &QObject::deleteLater);
-    writer->run([&view, show = view.document().show(), drawing = drawing_of(view), file,
-                 options](const Job&) -> Worker::Deliver {
-        const Outcome done = write_picture(show, drawing, file, options);
-        return [&view, file, done] {
-            if (done)
-                Q_EMIT view.message(PlanView::tr("Plan written to %1").arg(file));
-            else
-                Q_EMIT view.trouble(done.error());
+    const std::stop_source stop;  // not the writer's, which closing the window asks for
+    offer_to_cancel(view, writer, file, stop);
+    writer->run([&view, show = view.document().show(), drawing = drawing_of(view), file, options,
+                 stop](const Job&) -> Worker::Deliver {
+        const auto written = write_picture(show, drawing, file, options, {stop.get_token(), {}});
+        return [&view, file, written] {
+            if (!written) return Q_EMIT view.trouble(written.error());
+            Q_EMIT view.message(
+                (*written ? PlanView::tr("Plan written to %1") : PlanView::tr("%1 was not written")).arg(file));
         };
     });
 }

@@ -65,7 +65,22 @@ QByteArray svg_bytes(const Show& show, const PlanPainter& plan, const PlanDrawin
     return bytes;
 }
 
-QByteArray png_bytes(const Show& show, const PlanPainter& plan, const PlanDrawing& drawing, const PlanFile& file) {
+/// Takes bytes until the job is cancelled: packing a large picture takes longest, and nobody else can interrupt it.
+class JobBuffer : public QBuffer {
+  public:
+    JobBuffer(QByteArray* bytes, const Job& job) : QBuffer(bytes), job_(job) {}
+
+  protected:
+    qint64 writeData(const char* data, qint64 size) override {
+        return job_.cancelled() ? -1 : QBuffer::writeData(data, size);
+    }
+
+  private:
+    const Job& job_;
+};
+
+QByteArray png_bytes(const Show& show, const PlanPainter& plan, const PlanDrawing& drawing, const PlanFile& file,
+                     const Job& job) {
     const double px = file.dpi / kPxPerInch;
     const QSize size = file.size.value_or((page_px(show, plan) * px).toSize());
     QImage image(size, QImage::Format_ARGB32_Premultiplied);
@@ -80,7 +95,7 @@ QByteArray png_bytes(const Show& show, const PlanPainter& plan, const PlanDrawin
     plan.paint(painter, QRectF(inside.topLeft() * px, inside.size() * px), px);
     painter.end();
     QByteArray bytes;
-    QBuffer buffer(&bytes);
+    JobBuffer buffer(&bytes, job);
     return image.save(&buffer, "PNG") ? bytes : QByteArray();
 }
 }  // namespace
@@ -97,13 +112,13 @@ QPageLayout plan_page(const Show& show, const PlanDrawing& drawing) {
     return page_layout(show, PlanPainter(show, drawing));
 }
 
-QByteArray plan_bytes(const Show& show, const PlanDrawing& wished, const PlanFile& file) {
+QByteArray plan_bytes(const Show& show, const PlanDrawing& wished, const PlanFile& file, const Job& job) {
     PlanDrawing drawing = wished;
     drawing.background = !file.transparent;
     const PlanPainter plan(show, drawing);
     switch (file.format) {
         case PlanFormat::png:
-            return png_bytes(show, plan, drawing, file);
+            return png_bytes(show, plan, drawing, file, job);
         case PlanFormat::svg:
             return svg_bytes(show, plan, drawing);
         case PlanFormat::pdf:

@@ -8,6 +8,7 @@
 #include <optional>
 
 #include "app/export/plan_painter.h"
+#include "core/units/job.h"
 
 namespace howlmap::app {
 
@@ -27,9 +28,9 @@ struct PlanFile {
 std::optional<PlanFormat> plan_format_of(const QString& file_name);
 /// A4, or Letter where feet are used, turned as the plan wants.
 QPageLayout plan_page(const Show& show, const PlanDrawing& drawing);
-/// Bytes of the plan; empty when the picture could not be made. Text stays text in SVG and PDF. Needs an application
-/// object with fonts.
-QByteArray plan_bytes(const Show& show, const PlanDrawing& drawing, const PlanFile& file);
+/// Bytes of the plan; empty when the picture could not be made or the job was cancelled. Text stays text in SVG and
+/// PDF. Needs an application object with fonts.
+QByteArray plan_bytes(const Show& show, const PlanDrawing& drawing, const PlanFile& file, const Job& job = {});
 
 /// A part of a show without a page: its objects with their names, to scale. For the clipboard.
 QByteArray objects_svg(const Show& part, const PlanDrawing& drawing);

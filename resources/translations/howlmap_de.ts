@@ -4797,6 +4797,18 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <source>Writing the plan to %1…</source>
         <translation>Der Plan wird nach %1 geschrieben …</translation>
     </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Write the plan</source>
+        <translation>Plan schreiben</translation>
+    </message>
+    <message>
+        <source>%1 was not written</source>
+        <translation>%1 wurde nicht geschrieben</translation>
+    </message>
 </context>
 <context>
     <name>howlmap::app::Player</name>

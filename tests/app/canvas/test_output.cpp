@@ -8,6 +8,8 @@
 #include <QMimeData>
 #include <QPrintPreviewWidget>
 #include <QPrinter>
+#include <QProgressDialog>
+#include <QPushButton>
 #include <QSpinBox>
 #include <QTemporaryDir>
 #include <array>
@@ -32,6 +34,7 @@ class TestOutput : public QObject {
     void the_clipboard_gets_a_picture();
     void the_dialog_asks_how_and_remembers();
     void another_kind_takes_its_own_ending();
+    void writing_a_large_picture_can_be_cancelled();
 };
 
 void TestOutput::writes_what_the_ending_says() {
@@ -174,6 +177,24 @@ void TestOutput::another_kind_takes_its_own_ending() {
     QCOMPARE(dialog.wish().format, PlanFormat::svg);
     QVERIFY(dialog.findChild<QWidget*>(QStringLiteral("plan_transparent"))->isEnabled());
     QVERIFY(!dialog.findChild<QWidget*>(QStringLiteral("plan_dpi"))->isEnabled());
+}
+
+void TestOutput::writing_a_large_picture_can_be_cancelled() {
+    Stage_fixture f;
+    QTemporaryDir folder;
+    const QString file = folder.filePath(QStringLiteral("large.png"));
+    PlanFile large;
+    large.size = QSize(10000, 10000);
+    QSignalSpy said(&f.view, &PlanView::message);
+    start_writing(f.view, file, large);
+    const QPointer dialog = f.view.findChild<QProgressDialog*>(QStringLiteral("plan_writing"));
+    QVERIFY(dialog && !dialog->isVisible());  // what is written in a moment asks nothing
+    QTRY_VERIFY2_WITH_TIMEOUT(dialog && dialog->isVisible(), "written before it could be cancelled", 20000);
+    QTest::mouseClick(dialog->findChild<QPushButton*>(), Qt::LeftButton);
+    QTRY_COMPARE_WITH_TIMEOUT(said.count(), 2, 20000);
+    QCOMPARE(said[1][0].toString(), QStringLiteral("%1 was not written").arg(file));
+    QVERIFY(QDir(folder.path()).isEmpty());
+    QTRY_VERIFY(!dialog);
 }
 
 HOWLMAP_TEST(TestOutput)
