@@ -5463,12 +5463,12 @@ Auf den Plan ziehen, oder mit Eingabe in die Mitte setzen.</translation>
         <translation>wie gezeichnet %1</translation>
     </message>
     <message>
-        <source>%1, %2, to count on %3, %4, %5</source>
-        <translation>%1, %2, verlässlich %3, %4, %5</translation>
+        <source>band %1</source>
+        <translation>Band %1</translation>
     </message>
     <message>
-        <source>%1 · band %2</source>
-        <translation>%1 · Band %2</translation>
+        <source>%1, %2, %3, to count on %4, %5, %6</source>
+        <translation>%1, %2, %3, verlässlich %4, %5, %6</translation>
     </message>
 </context>
 <context>

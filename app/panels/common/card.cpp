@@ -5,7 +5,6 @@
 #include <QLabel>
 #include <QListView>
 #include <QPainter>
-#include <algorithm>
 #include <utility>
 
 #include "app/export/risk_scale.h"
@@ -14,7 +13,7 @@
 namespace howlmap::app {
 namespace {
 
-constexpr int kEdge = 8, kGap = 2, kMark = 4;
+constexpr int kEdge = 8, kGap = 2, kMark = 4, kAsideGap = 12;
 
 struct Lines {
     QFontMetrics large, small;
@@ -28,6 +27,20 @@ void draw_mark(QPainter& painter, const QRect& rect, const QVariant& risk, const
     if (value <= 0.0) return;
     QColor colour = RiskScale(6.0, is_dark(palette)).solid(value);
     painter.fillRect(QRect(rect.left(), rect.top() + 1, kMark, rect.height() - 2), colour);
+}
+
+/// Side by side from the left: the headline, and what stands beside it where there is room.
+void draw_headline(QPainter& painter, const QRect& room, const QFont& font, const QString& headline,
+                   const QString& aside) {
+    QFont bold = font;
+    bold.setWeight(QFont::DemiBold);
+    const QString head = QFontMetrics(bold).elidedText(headline, Qt::ElideRight, room.width());
+    painter.setFont(bold);
+    painter.drawText(room, Qt::AlignLeft | Qt::AlignVCenter, head);
+    const QRect rest = room.adjusted(QFontMetrics(bold).horizontalAdvance(head) + kAsideGap, 0, 0, 0);
+    if (QFontMetrics(font).horizontalAdvance(aside) > rest.width()) return;
+    painter.setFont(font);
+    painter.drawText(rest, Qt::AlignLeft | Qt::AlignVCenter, aside);
 }
 
 }  // namespace
@@ -58,18 +71,13 @@ void CardDelegate::paint(QPainter* painter, const QStyleOptionViewItem& given, c
     painter->setFont(figure_font(option.font));
     painter->drawText(upper, Qt::AlignRight | Qt::AlignVCenter, counted);
     painter->setFont(tabular(option.font));
-    const int right_width = std::max(lines.large.horizontalAdvance(counted),
-                                     lines.small.horizontalAdvance(index.data(kAsDrawn).toString())) +
-                            kEdge;
-    painter->drawText(lower, Qt::AlignRight | Qt::AlignVCenter, index.data(kAsDrawn).toString());
-    const int left_width = body.width() - right_width;
-    painter->drawText(QRect(lower.topLeft(), QSize(left_width, lower.height())), Qt::AlignLeft | Qt::AlignVCenter,
-                      lines.small.elidedText(index.data(kWords).toString(), Qt::ElideRight, left_width));
-    QFont head = tabular(option.font);
-    head.setWeight(QFont::DemiBold);
-    painter->setFont(head);
-    painter->drawText(QRect(upper.topLeft(), QSize(left_width, upper.height())), Qt::AlignLeft | Qt::AlignVCenter,
-                      QFontMetrics(head).elidedText(headline, Qt::ElideRight, left_width));
+    const QString drawn = index.data(kAsDrawn).toString();
+    painter->drawText(lower, Qt::AlignRight | Qt::AlignVCenter, drawn);
+    const QRect words = lower.adjusted(0, 0, -lines.small.horizontalAdvance(drawn) - kEdge, 0);
+    painter->drawText(words, Qt::AlignLeft | Qt::AlignVCenter,
+                      lines.small.elidedText(index.data(kWords).toString(), Qt::ElideRight, words.width()));
+    draw_headline(*painter, upper.adjusted(0, 0, -lines.large.horizontalAdvance(counted) - kEdge, 0),
+                  tabular(option.font), headline, index.data(kAside).toString());
     painter->restore();
 }
 

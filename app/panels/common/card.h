@@ -14,6 +14,7 @@ enum CardRole {
     kCountOn = Qt::UserRole + 1,  ///< QString: the figure that counts
     kAsDrawn,                     ///< QString: the figure beside it, smaller
     kWords,                       ///< QString: the line below
+    kAside,                       ///< QString: beside the headline, lighter; may be empty
     kRisk                         ///< double 0..1: how near to ringing, for the mark at the edge; invalid: none
 };
 

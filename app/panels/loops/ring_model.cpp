@@ -40,15 +40,15 @@ int RingModel::rowCount(const QModelIndex& parent) const {
 }
 
 QString RingModel::words(const Row& row) const {
-    const QString who =
-        tr("%1 → %2").arg(name_text(show_, row.ring.strongest_loudspeaker), name_text(show_, row.ring.strongest_input));
-    return tr("%1 · band %2").arg(who, band_text(row.ring.band_hz));
+    return tr("%1 → %2").arg(name_text(show_, row.ring.strongest_loudspeaker),
+                             name_text(show_, row.ring.strongest_input));
 }
 
 QVariant RingModel::data(const QModelIndex& index, int role) const {
     const Row* row = at(index.row());
     if (!row) return {};
     const QString drawn = tr("as drawn %1").arg(margin_text(row->ring.margin_db));
+    const QString band = tr("band %1").arg(band_text(row->ring.band_hz));
     const QString counted = row->count_on_db ? margin_text(row->count_on_db) : QStringLiteral("–");
     switch (role) {
         case Qt::DisplayRole:
@@ -59,13 +59,15 @@ QVariant RingModel::data(const QModelIndex& index, int role) const {
             return drawn;
         case kWords:
             return words(*row);
+        case kAside:
+            return band;
         case kRisk:
             return RiskScale(show_.system.target_margin_db, false).risk(row->count_on_db.value_or(row->ring.margin_db));
         case Qt::ToolTipRole:
             return qstr(report::ring_words(show_, row->ring));
         case Qt::AccessibleTextRole:
-            return tr("%1, %2, to count on %3, %4, %5")
-                .arg(hz_text(row->ring.hz), note_text(row->ring), counted, drawn, words(*row));
+            return tr("%1, %2, %3, to count on %4, %5, %6")
+                .arg(hz_text(row->ring.hz), note_text(row->ring), band, counted, drawn, words(*row));
         default:
             return {};
     }
