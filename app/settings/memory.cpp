@@ -26,6 +26,7 @@ MemoryKeeper::MemoryKeeper(std::function<bool()> busy, int rest_ms, QObject* par
     rest_.setInterval(rest_ms);
     connect(&rest_, &QTimer::timeout, this, [this] {
         if (busy_()) return stir();
+        Q_EMIT resting();
 #ifdef __GLIBC__
         malloc_trim(0);
 #endif

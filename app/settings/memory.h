@@ -22,6 +22,7 @@ class MemoryKeeper : public QObject {
     void stir() { rest_.start(); }
 
   Q_SIGNALS:
+    void resting();  ///< what is kept for nothing but speed can go
     void handed_back();
 
   private:

@@ -2,11 +2,9 @@
 #include "app/settings/theme.h"
 
 #include <QApplication>
-#include <QPainter>
-#include <QProxyStyle>
-#include <QStyleFactory>
-#include <QStyleOption>
 #include <QToolTip>
+
+#include "app/settings/house_style.h"
 
 namespace howlmap::app {
 namespace {
@@ -37,30 +35,6 @@ QPalette from(const Roles& roles) {
     return palette;
 }
 
-/// Fusion draws the edges of boxes to tick and the lines of tables hardly darker than the window, which on a dark one
-/// nobody sees.
-class SeenEdges : public QProxyStyle {
-  public:
-    SeenEdges() : QProxyStyle(QStyleFactory::create(QStringLiteral("Fusion"))) {}
-
-    void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
-                       const QWidget* widget) const override {
-        QProxyStyle::drawPrimitive(element, option, painter, widget);
-        if (element != PE_IndicatorCheckBox) return;
-        painter->save();
-        painter->setPen(option->palette.color(QPalette::PlaceholderText));
-        painter->setBrush(Qt::NoBrush);
-        painter->drawRect(option->rect.adjusted(0, 0, -1, -1));
-        painter->restore();
-    }
-    int styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget,
-                  QStyleHintReturn* data) const override {
-        if (hint == SH_Table_GridLineColor && option && is_dark(option->palette))
-            return static_cast<int>(option->palette.color(QPalette::Mid).rgb());
-        return QProxyStyle::styleHint(hint, option, widget, data);
-    }
-};
-
 const QPalette& palette_at_start() {
     static const QPalette palette = QApplication::palette();
     return palette;
@@ -84,7 +58,7 @@ bool is_dark(const QPalette& palette) {
 
 void apply_look(Look look) {
     const bool dark = look == Look::dark || (look == Look::system && is_dark(palette_at_start()));
-    if (!dynamic_cast<SeenEdges*>(QApplication::style())) QApplication::setStyle(new SeenEdges);
+    if (!dynamic_cast<HouseStyle*>(QApplication::style())) QApplication::setStyle(new HouseStyle);
     const QPalette palette = dark ? dark_palette() : light_palette();
     QApplication::setPalette(palette);
     QToolTip::setPalette(palette);

@@ -33,6 +33,7 @@
 #include "app/window/sheet_dialog.h"
 #include "app/window/status_figures.h"
 #include "app/window/undo_keys.h"
+#include "core/loop/blocks/cap_table.h"
 
 namespace howlmap::app {
 namespace {
@@ -217,6 +218,7 @@ void MainWindow::connect_views() {
     connect(&document_, &Document::changed, &memory_, &MemoryKeeper::stir);
     connect(&analysis_, &AnalysisService::updated, &memory_, &MemoryKeeper::stir);
     connect(plan_, &PlanView::overlay_changed, &memory_, &MemoryKeeper::stir);
+    connect(&memory_, &MemoryKeeper::resting, this, &shrink_cap_tables);
     connect(plan_, &PlanView::message, this, &MainWindow::say);
     on_broken_work(this, [this](const QString& reason) {
         say(tr("A calculation broke off by an error of the program; what it would have shown is missing. (%1)")

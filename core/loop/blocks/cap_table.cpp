@@ -18,6 +18,23 @@ constexpr double kRowsALobe = 16.0;                        // a lobe is about pi
 constexpr double kMostTerms = 2e9;                         // of all sums together
 constexpr double kBeyond = 1.05;                           // room for a faster or slower air
 constexpr std::size_t kMostBytes = std::size_t{32} << 20;  // of tables that are kept: about ten of usual loudspeakers
+constexpr std::size_t kMostAtRest = std::size_t{8} << 20;
+
+struct Kept {
+    std::mutex mutex;
+    std::vector<std::shared_ptr<const CapTable>> tables;  // the latest last
+
+    /// The latest stays at any rate.
+    void shrink(std::size_t most_bytes) {
+        std::size_t bytes = 0;
+        for (const auto& one : tables) bytes += one->bytes();
+        for (; bytes > most_bytes && tables.size() > 1; tables.erase(tables.begin())) bytes -= tables.front()->bytes();
+    }
+};
+Kept& kept() {
+    static Kept kept;
+    return kept;
+}
 }  // namespace
 
 CapTable::CapTable(const CapOnSphere& cap, double speed) : cap_(cap), speed_(speed) {
@@ -73,24 +90,27 @@ void CapTable::row(double off_axis, std::vector<float>& gains) const {
 }
 
 std::shared_ptr<const CapTable> cap_table(const CapOnSphere& cap, double speed) {
-    static std::mutex mutex;
-    static std::vector<std::shared_ptr<const CapTable>> kept;  // the latest last
+    Kept& all = kept();
     const auto same = [&](const auto& table) { return table->cap() == cap && table->speed() == speed; };
     {
-        const std::scoped_lock lock(mutex);
-        const auto found = std::ranges::find_if(kept, same);
-        if (found != kept.end()) {
-            std::rotate(found, found + 1, kept.end());
-            return kept.back();
+        const std::scoped_lock lock(all.mutex);
+        const auto found = std::ranges::find_if(all.tables, same);
+        if (found != all.tables.end()) {
+            std::rotate(found, found + 1, all.tables.end());
+            return all.tables.back();
         }
     }
     auto table = std::make_shared<const CapTable>(cap, speed);  // not under the lock: it uses all threads
-    const std::scoped_lock lock(mutex);
-    kept.push_back(table);
-    std::size_t bytes = 0;
-    for (const auto& one : kept) bytes += one->bytes();
-    for (; bytes > kMostBytes && kept.size() > 1; kept.erase(kept.begin())) bytes -= kept.front()->bytes();
+    const std::scoped_lock lock(all.mutex);
+    all.tables.push_back(table);
+    all.shrink(kMostBytes);
     return table;
+}
+
+void shrink_cap_tables() {
+    Kept& all = kept();
+    const std::scoped_lock lock(all.mutex);
+    all.shrink(kMostAtRest);
 }
 
 CapEnvelope::CapEnvelope(const CapTable& table, const std::vector<double>& nodes)

@@ -40,6 +40,8 @@ class CapTable {
 /// Tables are kept for the next model with the same cap, up to 32 MiB of them, the latest at any rate. May be asked
 /// from many threads.
 std::shared_ptr<const CapTable> cap_table(const CapOnSphere& cap, double speed);
+/// Keeps the latest 8 MiB of them, which are those of the show in hand: for when nothing is computed for a while.
+void shrink_cap_tables();
 
 /// The largest values of a table around each of some frequencies.
 class CapEnvelope {

@@ -26,6 +26,17 @@ class TestCapTable : public QObject {
         cap_table(cap, 360.0);
         QVERIFY(!all[10].expired());
     }
+    void atRestFewerStay() {
+        const CapOnSphere cap{0.3, 0.1, {}};
+        std::vector<std::weak_ptr<const CapTable>> all;
+        for (int i = 0; i < 6; ++i) all.push_back(cap_table(cap, 320.0 + i));
+        const std::size_t bytes = all.back().lock()->bytes();
+        shrink_cap_tables();
+        std::size_t kept = 0;
+        for (const auto& table : all) kept += table.expired() ? 0 : bytes;
+        QVERIFY(kept > 0 && kept <= std::size_t{8} << 20);
+        QVERIFY(!all.back().expired());
+    }
     void oneThatIsTooLargeForAllStaysAsTheLatest() {
         const CapOnSphere cap{2.0, 0.5, {}};
         const std::weak_ptr<const CapTable> large = cap_table(cap, 343.0);
