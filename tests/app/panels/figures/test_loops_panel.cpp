@@ -43,7 +43,7 @@ class TestLoopsPanel : public QObject {
             QVERIFY(card.data().toString().startsWith(hz_text(ring[QStringLiteral("hz")].toDouble())));
             QVERIFY(card.data().toString().contains(ring[QStringLiteral("note")].toString()));
             QVERIFY(card.data(kAsDrawn).toString().contains(margin_text(ring[QStringLiteral("margin_db")].toDouble())));
-            QVERIFY(card.data(kWords).toString().contains(band_text(ring[QStringLiteral("band_hz")].toDouble())));
+            QVERIFY(card.data(kAside).toString().contains(band_text(ring[QStringLiteral("band_hz")].toDouble())));
             QVERIFY(!card.data(Qt::AccessibleTextRole).toString().isEmpty());
         }
     }
