@@ -60,8 +60,11 @@ void HouseStyle::drawComplexControl(ComplexControl control, const QStyleOptionCo
     QProxyStyle::drawComplexControl(control, option, painter, widget);
 }
 
+/// Fusion makes those in the titles of panels anew whenever a panel is laid out.
 QIcon HouseStyle::standardIcon(StandardPixmap which, const QStyleOption* option, const QWidget* widget) const {
-    QIcon& icon = icons_[which];
+    if (which != SP_TitleBarNormalButton && which != SP_TitleBarCloseButton)
+        return QProxyStyle::standardIcon(which, option, widget);
+    QIcon& icon = title_icons_[which];
     if (icon.isNull()) icon = QProxyStyle::standardIcon(which, option, widget);
     return icon;
 }

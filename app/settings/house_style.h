@@ -25,7 +25,7 @@ class HouseStyle : public QProxyStyle {
                   QStyleHintReturn* data) const override;
 
   private:
-    mutable QHash<StandardPixmap, QIcon> icons_;  ///< Fusion makes them anew whenever it is asked
+    mutable QHash<StandardPixmap, QIcon> title_icons_;
 };
 
 }  // namespace howlmap::app
