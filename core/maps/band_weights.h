@@ -15,7 +15,7 @@ BandEnergies energies_of(const Show& show, const ChainEnergies& chains, const Lo
 BandEnergies energies_of(const Show& show, const ChainEnergies& chains, const Loudspeaker& loudspeaker);
 
 /// 31 weights and a 0, as the kernel wants them.
-struct alignas(64) BandWeights : std::array<float, 2 * kBlock> {};
+struct alignas(64) BandWeights : std::array<float, std::size_t{2} * kBlock> {};
 /// All bands A-weighted, or one band as it is.
 BandWeights band_weights(const BandEnergies& energies, std::optional<int> band);
 

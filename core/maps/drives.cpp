@@ -72,9 +72,7 @@ template <class IndexOfBin>
 void set_swept(Drives::Of& of, const Column& column, IndexOfBin index_of) {
     of.swept.assign(static_cast<std::size_t>(kBins) * 2, 0.0f);
     for (int bin = 0; bin <= kLastBin; ++bin) {
-        const BinPlace place = place_of(bin);
-        const auto to =
-            static_cast<std::size_t>((place.column * kOctavesSwept + place.octave) * 2 * kBlock + place.lane);
+        const std::size_t at = lane_index(place_of(bin)), to = at + at / kBlock * kBlock;
         const Complex value = column(index_of(static_cast<std::size_t>(bin)));
         of.swept[to] = static_cast<float>(value.real());
         of.swept[to + kBlock] = static_cast<float>(value.imag());
@@ -108,6 +106,7 @@ double risen(const Complex* drives, const DriveFunction& function, int k) {
 void set_rise(Drives& drives, const DriveFunction& function, const std::vector<Complex>& fine) {
     const FineGrid& grid = fine_grid();
     std::vector<double> squares;
+    squares.reserve(static_cast<std::size_t>(grid.count()));
     for (int k = 0; k < grid.count(); ++k)
         squares.push_back(risen(fine.data() + static_cast<std::size_t>(k) * function.values(), function, k));
     drives.rise.assign(kBins, 1.0f);
@@ -115,9 +114,8 @@ void set_rise(Drives& drives, const DriveFunction& function, const std::vector<C
         const auto at = squares.begin() + grid.of_bin[static_cast<std::size_t>(bin)];
         const auto from = squares.begin() + grid.of_bin[static_cast<std::size_t>(std::max(bin - 1, 0))];
         const auto to = squares.begin() + grid.of_bin[static_cast<std::size_t>(bin + 1)];
-        const BinPlace place = place_of(bin);
         if (*at > 0.0)
-            drives.rise[static_cast<std::size_t>((place.column * kOctavesSwept + place.octave) * kBlock + place.lane)] =
+            drives.rise[lane_index(place_of(bin))] =
                 static_cast<float>(std::min(*std::max_element(from, to) / *at, 1e6));
     }
 }
@@ -182,7 +180,7 @@ void set_narrow(Drives& drives, const DriveFunction& function, const std::vector
 }
 }  // namespace
 
-DriveFunction drives_by_frequency(std::size_t ends, std::function<void(double hz, Complex* drives)> at) {
+DriveFunction drives_by_frequency(std::size_t ends, const std::function<void(double hz, Complex* drives)>& at) {
     DriveFunction function;
     function.ends = ends;
     function.near = [ends, at](const Octet& octet, Complex* drives) {

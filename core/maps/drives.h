@@ -32,7 +32,7 @@ struct DriveFunction {
     std::size_t values() const { return ends + (offset ? 1 : 0) + (divisor ? ends + 1 : 0); }
 };
 /// A drive function that is asked frequency by frequency.
-DriveFunction drives_by_frequency(std::size_t ends, std::function<void(double hz, Complex* drives)> at);
+DriveFunction drives_by_frequency(std::size_t ends, const std::function<void(double hz, Complex* drives)>& at);
 
 /// Tables of drives. Drives of ends are halved, because the kernels' phasors have twice the size; frequencies outside
 /// the range are 0. Narrow blocks lie where the drives peak between the fine frequencies: loops close to ringing and

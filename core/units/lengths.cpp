@@ -55,13 +55,13 @@ std::optional<double> take_number(std::string_view& text) {
 std::string take_unit(std::string_view& text) {
     skip_blanks(text);
     if (!text.empty() && (text.front() == '\'' || text.front() == '"')) {
-        const std::string unit(text.substr(0, 1));
+        std::string unit(text.substr(0, 1));
         text.remove_prefix(1);
         return unit;
     }
     std::size_t size = 0;
     while (size < text.size() && text[size] >= 'a' && text[size] <= 'z') ++size;
-    const std::string unit(text.substr(0, size));
+    std::string unit(text.substr(0, size));
     text.remove_prefix(size);
     return unit;
 }

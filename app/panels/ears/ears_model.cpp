@@ -24,7 +24,7 @@ PlayersModel::PlayersModel(Document& document, QObject* parent) : QAbstractTable
 
 QStringList PlayersModel::ways_of_hearing() { return {tr("loudspeakers"), tr("in-ears"), tr("no monitor")}; }
 
-void PlayersModel::show_result(const Show& show, std::shared_ptr<const AnalysisResult> result) {
+void PlayersModel::show_result(const Show& show, const std::shared_ptr<const AnalysisResult>& result) {
     std::vector<Row> rows;
     for (const Performer& performer : show.performers) {
         Row row{QString::fromStdString(performer.id),

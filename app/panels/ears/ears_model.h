@@ -22,7 +22,7 @@ class PlayersModel : public QAbstractTableModel {
     /// What can be chosen in the column `hears`, in the order of the values.
     static QStringList ways_of_hearing();
     /// Names come from the show, figures from the result (may be null: empty cells).
-    void show_result(const Show& show, std::shared_ptr<const AnalysisResult> result);
+    void show_result(const Show& show, const std::shared_ptr<const AnalysisResult>& result);
     /// Length of the set for the dose column, minutes above 0.
     void set_minutes(double minutes);
     QString id_at(int row) const;

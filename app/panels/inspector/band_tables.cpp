@@ -44,7 +44,7 @@ std::optional<Bands> bands_of(const NumberRows& rows, std::optional<int> (*band_
 
 }  // namespace
 
-NumberTableSource absorption_table(const char* title, std::function<Surface*(Show&)> find) {
+NumberTableSource absorption_table(const char* title, const std::function<Surface*(Show&)>& find) {
     NumberTableSource source;
     source.title = inspector_text(title);
     source.step_name = inspector_text("Set absorption");
@@ -69,7 +69,7 @@ NumberTableSource absorption_table(const char* title, std::function<Surface*(Sho
     return source;
 }
 
-NumberTableSource spectrum_table(std::function<Spectrum*(Show&)> find) {
+NumberTableSource spectrum_table(const std::function<Spectrum*(Show&)>& find) {
     NumberTableSource source;
     source.title = inspector_text("Spectrum by third-octave bands");
     source.step_name = inspector_text("Set spectrum");

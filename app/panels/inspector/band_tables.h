@@ -6,8 +6,8 @@ namespace howlmap::app {
 
 /// Absorption of a surface octave by octave; an empty table stands for one number for all frequencies (the field above
 /// it).
-NumberTableSource absorption_table(const char* title, std::function<Surface*(Show&)> find);
+NumberTableSource absorption_table(const char* title, const std::function<Surface*(Show&)>& find);
 /// A spectrum that is given by third-octave bands; for a named one the table does not apply.
-NumberTableSource spectrum_table(std::function<Spectrum*(Show&)> find);
+NumberTableSource spectrum_table(const std::function<Spectrum*(Show&)>& find);
 
 }  // namespace howlmap::app

@@ -75,7 +75,7 @@ class FieldBuilder {
     }
     /// An enum whose values are 0, 1, .. in the order of the labels.
     template <class Member>
-    Field& choice(const char* label, QStringList labels, Member member) {
+    Field& choice(const char* label, const QStringList& labels, Member member) {
         Field& field = add(
             label, FieldKind::choice, [member](auto& item) { return QVariant(int(member(item))); },
             [member](auto& item, const QVariant& value) {

@@ -28,6 +28,11 @@ inline BinPlace place_of(int bin) {
     const int step = bin % kBinsPerOctave;
     return {step / kBlock, bin / kBinsPerOctave, step % kBlock};
 }
+/// Where the lane of a bin stands among the blocks of all columns and octaves.
+inline std::size_t lane_index(const BinPlace& place) {
+    const auto block = static_cast<std::size_t>(place.column) * kOctavesSwept + static_cast<std::size_t>(place.octave);
+    return block * kBlock + static_cast<std::size_t>(place.lane);
+}
 /// Blocks follow each other by column, then octave.
 inline int bin_of(int column, int octave, int lane) { return octave * kBinsPerOctave + column * kBlock + lane; }
 

@@ -46,7 +46,7 @@ struct DirectivityRows {
     };
     int octaves = 0;    ///< octaves below `low.octaves` have rows, those from there to here have nodes
     int last_node = 0;  ///< of the coordinate; a block has (last_node + 1) x kShareNodes nodes of three vectors
-    std::array<Middle, kColumns * kOctavesSwept> middles;  ///< by octave - low.octaves, column
+    std::array<Middle, std::size_t{kColumns} * kOctavesSwept> middles;  ///< by octave - low.octaves, column
     Floats nodes;  ///< by octave - low.octaves, column, share, coordinate, (value, slope, slope by share), lane
 
     Floats control;  ///< coverage over bands: by column, (A, B), lane

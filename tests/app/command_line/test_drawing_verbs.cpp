@@ -2,7 +2,6 @@
 // The verbs that write pictures, figures and sheets: what they write, and every exit status.
 #include <QDir>
 #include <QImage>
-#include <QProcess>
 #include <QRegularExpression>
 #include <QTemporaryDir>
 #include <sstream>
@@ -14,6 +13,7 @@
 #include "core/maps/maps.h"
 #include "core/report/lists.h"
 #include "tests/support/registry.h"
+#include "tests/support/run_to_end.h"
 
 namespace howlmap::app {
 namespace {
@@ -132,10 +132,8 @@ class TestDrawingVerbs : public QObject {
     /// Two runs of the program, not of one process: what lies in memory in another order must not change the file.
     void theSheetIsTheSameTwice() {
         const auto sheet = [&](const char* name) {
-            QProcess program;
-            program.start(qEnvironmentVariable("HOWLMAP_PROGRAM"),
-                          {QStringLiteral("advance"), show_, QStringLiteral("-o"), path(name)});
-            program.waitForFinished(60000);
+            test::run_to_end(qEnvironmentVariable("HOWLMAP_PROGRAM"),
+                             {QStringLiteral("advance"), show_, QStringLiteral("-o"), path(name)});
             QByteArray bytes = content_of(path(name));
             const auto at = bytes.indexOf("/CreationDate");
             return at < 0 ? QByteArray() : bytes.replace(at, bytes.indexOf('\n', at) - at, "");

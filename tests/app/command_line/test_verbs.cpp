@@ -8,6 +8,7 @@
 
 #include "app/command_line/run.h"
 #include "tests/support/registry.h"
+#include "tests/support/run_to_end.h"
 
 namespace howlmap::app {
 namespace {
@@ -34,15 +35,14 @@ QString example(const char* name) {
 
 /// The program itself, on a machine without a display.
 Ran run_program(const QStringList& arguments, const QString& output_to = {}) {
-    QProcess process;
     QProcessEnvironment bare = QProcessEnvironment::systemEnvironment();
     for (const char* name : {"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"}) bare.remove(QLatin1StringView(name));
-    process.setProcessEnvironment(bare);
-    if (!output_to.isEmpty()) process.setStandardOutputFile(output_to);
-    process.start(qEnvironmentVariable("HOWLMAP_PROGRAM"), arguments);
-    process.waitForFinished(60000);
-    return {process.exitStatus() == QProcess::NormalExit ? process.exitCode() : -1,
-            QString::fromUtf8(process.readAllStandardOutput()), QString::fromUtf8(process.readAllStandardError())};
+    const test::Ended ended =
+        test::run_to_end(qEnvironmentVariable("HOWLMAP_PROGRAM"), arguments, 120, [&](QProcess& process) {
+            process.setProcessEnvironment(bare);
+            if (!output_to.isEmpty()) process.setStandardOutputFile(output_to);
+        });
+    return {ended.status, QString::fromUtf8(ended.out), QString::fromUtf8(ended.err)};
 }
 
 }  // namespace

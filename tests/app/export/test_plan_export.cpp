@@ -2,7 +2,6 @@
 // The plan on paper: searchable, to scale, whole; judged by tools of others where they are installed.
 #include <QFile>
 #include <QImage>
-#include <QProcess>
 #include <QRegularExpression>
 #include <QStandardPaths>
 #include <QTemporaryDir>
@@ -15,6 +14,7 @@
 #include "core/analysis/analysis.h"
 #include "core/file/read.h"
 #include "tests/support/registry.h"
+#include "tests/support/run_to_end.h"
 
 namespace howlmap::app {
 namespace {
@@ -48,11 +48,9 @@ Tool run(const char* program, const QByteArray& bytes, const QString& name, cons
     QFile file(folder.filePath(name));
     if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size()) return tool;
     file.close();
-    QProcess process;
-    process.start(path, before + QStringList{file.fileName()} + after);
-    process.waitForFinished(60000);
-    tool.status = process.exitCode();
-    tool.out = process.readAllStandardOutput();
+    const test::Ended ended = test::run_to_end(path, before + QStringList{file.fileName()} + after);
+    tool.status = ended.status;
+    tool.out = ended.out;
     return tool;
 }
 

@@ -10,20 +10,20 @@
 #include "core/file/read.h"
 #include "core/file/write.h"
 #include "tests/support/registry.h"
+#include "tests/support/run_to_end.h"
 
 namespace howlmap::app {
 namespace {
 
 /// What the program says and writes to a file in a language of the system.
 QByteArray said_in(const char* language, const QStringList& arguments, const QString& file = {}) {
-    QProcess process;
     QProcessEnvironment world = QProcessEnvironment::systemEnvironment();
     world.insert(QStringLiteral("LC_ALL"), QLatin1StringView(language));
     world.insert(QStringLiteral("LANGUAGE"), QLatin1StringView(language));
-    process.setProcessEnvironment(world);
-    process.start(qEnvironmentVariable("HOWLMAP_PROGRAM"), arguments);
-    if (!process.waitForFinished(120000)) return {};
-    if (file.isEmpty()) return process.readAllStandardOutput();
+    const test::Ended program = test::run_to_end(qEnvironmentVariable("HOWLMAP_PROGRAM"), arguments, 120,
+                                                 [&](QProcess& process) { process.setProcessEnvironment(world); });
+    if (program.status < 0) return {};
+    if (file.isEmpty()) return program.out;
     QFile written(file);
     const QByteArray bytes = written.open(QIODevice::ReadOnly) ? written.readAll() : QByteArray();
     written.remove();

@@ -5,11 +5,9 @@
 #include <QJsonObject>
 #include <QLabel>
 #include <QListView>
-#include <QProcess>
 #include <QTemporaryDir>
 #include <QToolButton>
 #include <QTreeWidget>
-#include <thread>
 
 #include "app/panels/response/fader_bank.h"
 #include "app/panels/response/response_panel.h"
@@ -20,6 +18,7 @@
 #include "core/show/find.h"
 #include "core/units/bands.h"
 #include "tests/support/registry.h"
+#include "tests/support/run_to_end.h"
 
 namespace howlmap::app {
 namespace {
@@ -27,16 +26,9 @@ namespace {
 QJsonObject checked(const Show& show, const QTemporaryDir& folder) {
     const QString name = folder.filePath(QStringLiteral("now.howlmap"));
     if (!save_atomically(name.toStdString(), write_show(show))) return {};
-    QByteArray said;
-    // In a thread of its own: the thread sanitizer loses track of one that has started a program.
-    std::thread([&] {
-        QProcess process;
-        process.start(qEnvironmentVariable("HOWLMAP_PROGRAM"),
-                      {QStringLiteral("check"), name, QStringLiteral("--json")});
-        process.waitForFinished(120000);
-        said = process.readAllStandardOutput();
-    }).join();
-    return QJsonDocument::fromJson(said).object();
+    const test::Ended check = test::run_to_end(qEnvironmentVariable("HOWLMAP_PROGRAM"),
+                                               {QStringLiteral("check"), name, QStringLiteral("--json")});
+    return QJsonDocument::fromJson(check.out).object();
 }
 
 QString one_digit(double db) { return QString::number(db, 'f', 1) + QStringLiteral(" dB"); }

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The sheets of the examples as their readers get them: both languages, both papers.
-#include <QProcess>
 #include <QRegularExpression>
 #include <QSet>
 #include <QStandardPaths>
@@ -12,6 +11,7 @@
 #include "app/settings/language.h"
 #include "core/file/read.h"
 #include "core/units/translate.h"
+#include "tests/app/export/sheet/written_pages.h"
 #include "tests/support/registry.h"
 
 using namespace howlmap;
@@ -41,10 +41,10 @@ QStringList pages_of(const SheetContent& content, const SheetOptions& options) {
     if (!file.open(QIODevice::WriteOnly)) return {};
     file.write(sheet_pdf(content, options, plan_of_sheet(content, {})));
     file.close();
-    QProcess process;
-    process.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), path, QStringLiteral("-")});
-    if (!process.waitForFinished(30000) || process.exitCode() != 0) return {};
-    QStringList pages = QString::fromUtf8(process.readAllStandardOutput()).split(u'\f');
+    const QString text =
+        app::test::run(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), path, QStringLiteral("-")});
+    if (text.isEmpty()) return {};
+    QStringList pages = text.split(u'\f');
     pages.removeLast();
     return pages;
 }
@@ -148,14 +148,13 @@ class TestSheetPages : public QObject {
         options.paper = QPageSize::A4;
         file.write(sheet_pdf(content, options, plan_of_sheet(content, {})));
         file.close();
-        QProcess process;
-        process.start(QStringLiteral("pdftotext"), {QStringLiteral("-bbox"), path, QStringLiteral("-")});
-        QVERIFY(process.waitForFinished(30000));
+        const QString text =
+            app::test::run(QStringLiteral("pdftotext"), {QStringLiteral("-bbox"), path, QStringLiteral("-")});
         static const QRegularExpression box(QStringLiteral(
             "<word xMin=\"([0-9.-]+)\" yMin=\"([0-9.-]+)\" xMax=\"([0-9.-]+)\" yMax=\"([0-9.-]+)\">([^<]*)"));
         const QRectF paper(QPointF(), QPageSize(QPageSize::A4).size(QPageSize::Point));
         QSet<QString> found;
-        for (auto it = box.globalMatch(QString::fromUtf8(process.readAllStandardOutput())); it.hasNext();) {
+        for (auto it = box.globalMatch(text); it.hasNext();) {
             const auto word = it.next();
             const QRectF place(QPointF(word.captured(1).toDouble(), word.captured(2).toDouble()),
                                QPointF(word.captured(3).toDouble(), word.captured(4).toDouble()));

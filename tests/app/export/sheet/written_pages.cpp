@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/app/export/sheet/written_pages.h"
+#include "tests/support/run_to_end.h"
 
 #include <QFile>
-#include <QProcess>
 #include <QRectF>
 #include <QRegularExpression>
 #include <QTest>
@@ -12,10 +12,8 @@
 namespace howlmap::app::test {
 
 QString run(const QString& program, const QStringList& arguments) {
-    QProcess process;
-    process.start(program, arguments);
-    if (!process.waitForFinished(30000) || process.exitCode() != 0) return {};
-    return QString::fromUtf8(process.readAllStandardOutput());
+    const howlmap::test::Ended ended = howlmap::test::run_to_end(program, arguments);
+    return ended.status == 0 ? QString::fromUtf8(ended.out) : QString();
 }
 
 QString without_breaks(QString text) {
