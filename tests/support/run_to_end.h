@@ -6,13 +6,20 @@
 
 namespace howlmap::test {
 
+/// Whether a test may start a program and go on beside it. Not under the thread sanitizer: it loses track of a thread
+/// that has started one, and does not watch that program anyway.
+#ifdef __SANITIZE_THREAD__
+inline constexpr bool kMayStartPrograms = false;
+#else
+inline constexpr bool kMayStartPrograms = true;
+#endif
+
 struct Ended {
     int status = -1;  ///< -1: it did not start, crashed, or took too long
     QByteArray out, err;
 };
 
-/// Runs a program to its end. In a thread of its own: the thread sanitizer loses track of one that has started a
-/// program.
+/// Runs a program to its end, in a thread of its own: see kMayStartPrograms.
 inline Ended run_to_end(const QString& program, const QStringList& arguments, int seconds = 120,
                         const std::function<void(QProcess&)>& prepare = {}) {
     Ended ended;

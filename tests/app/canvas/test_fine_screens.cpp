@@ -33,7 +33,7 @@ class TestFineScreens : public QObject {
         for (const double scale : {1.0, 1.5, 2.0}) QTest::newRow(qPrintable(QString::number(scale))) << scale;
     }
     void everything_grows_with_the_screen() {
-        if (!VirtualScreen::possible()) QSKIP("no screen of its own here: see VirtualScreen::possible()");
+        if (!VirtualScreen::possible()) QSKIP("no Xvfb or xdotool that may be started here");
         if (!QFile::exists(qEnvironmentVariable("HOWLMAP_PROGRAM"))) QSKIP("the program is not built");
         QFETCH(const double, scale);
         QTemporaryDir folder;

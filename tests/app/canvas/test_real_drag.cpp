@@ -169,14 +169,14 @@ class TestRealDrag : public QObject {
 };
 
 void TestRealDrag::a_part_is_dragged_onto_the_plan() {
-    if (!VirtualScreen::possible()) QSKIP("no screen of its own here: see VirtualScreen::possible()");
+    if (!VirtualScreen::possible()) QSKIP("no Xvfb or xdotool that may be started here");
     if (!QFile::exists(qEnvironmentVariable("HOWLMAP_PROGRAM"))) QSKIP("the program is not built");
     const QString stopped = tried(&drag_a_wedge, QStringLiteral("real-drag"));
     QVERIFY2(stopped.isEmpty(), qPrintable(stopped));
 }
 
 void TestRealDrag::an_input_is_dragged_to_another_row() {
-    if (!VirtualScreen::possible()) QSKIP("no screen of its own here: see VirtualScreen::possible()");
+    if (!VirtualScreen::possible()) QSKIP("no Xvfb or xdotool that may be started here");
     if (!QFile::exists(qEnvironmentVariable("HOWLMAP_PROGRAM"))) QSKIP("the program is not built");
     const QString stopped = tried(&drag_an_input, QStringLiteral("row-drag"));
     QVERIFY2(stopped.isEmpty(), qPrintable(stopped));

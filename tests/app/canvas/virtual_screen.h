@@ -16,9 +16,7 @@ class VirtualScreen {
     /// A screen of so many pixels, and how many of them the program is to give a point.
     explicit VirtualScreen(QSize pixels = {1280, 800}, double scale = 1.0);
     ~VirtualScreen();
-    /// Whether the tools for it are installed. Not under the thread sanitizer: it loses track of a thread that has
-    /// started a program, and does not watch that program anyway.
-    static bool possible();
+    static bool possible();  ///< whether the tools for it are installed and may be started
     bool is_there() const { return !display_.isEmpty(); }
 
     /// Starts the program with a file and settings of a first start; true when its window is there, has the focus and

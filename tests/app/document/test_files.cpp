@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <QProcess>
 #include <QSignalSpy>
 #include <QTemporaryDir>
 
@@ -96,9 +95,6 @@ class TestFiles : public QObject {
     }
     void aDeadHolderLeavesNoLock() {
         write(path("stale.howlmap"), titled("stale"));
-        QProcess gone;
-        gone.start(QStringLiteral("true"), {});
-        QVERIFY(gone.waitForFinished());
         // What a lock looks like: process, program, host, each on a line.
         write(lock_name(path("stale.howlmap")),
               QByteArray("999999\nhowlmap\n") + QSysInfo::machineHostName().toUtf8() + '\n');

@@ -13,6 +13,7 @@
 #include "app/window/main_window.h"
 #include "core/file/write.h"
 #include "tests/support/registry.h"
+#include "tests/support/run_to_end.h"
 
 namespace howlmap::app {
 namespace {
@@ -55,6 +56,9 @@ class TestCrash : public QObject {
     }
 
   private Q_SLOTS:
+    void initTestCase() {
+        if (!test::kMayStartPrograms) QSKIP("starts programs");
+    }
     void init() { QDir(Autosave::folder()).removeRecursively(); }
 
     void nothingIsLostThatLayAside() {
