@@ -2,6 +2,7 @@
 #pragma once
 #include <QProcess>
 #include <functional>
+#include <mutex>
 #include <thread>
 
 namespace howlmap::test {
@@ -23,15 +24,22 @@ struct Ended {
 inline Ended run_to_end(const QString& program, const QStringList& arguments, int seconds = 120,
                         const std::function<void(QProcess&)>& prepare = {}) {
     Ended ended;
+    // For the sanitizer, which sees neither the end of a thread in Debian's library nor what the thread does after
+    // start().
+    std::mutex handed_back;
     std::thread([&] {
         QProcess process;
         if (prepare) prepare(process);
-        process.start(program, arguments);
+        process.setProgram(program);
+        process.setArguments(arguments);
+        { const std::lock_guard lock(handed_back); }
+        process.start();
         if (process.waitForFinished(1000 * seconds) && process.exitStatus() == QProcess::NormalExit)
             ended.status = process.exitCode();
         ended.out = process.readAllStandardOutput();
         ended.err = process.readAllStandardError();
     }).join();
+    const std::lock_guard lock(handed_back);
     return ended;
 }
 
