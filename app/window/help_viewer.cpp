@@ -17,7 +17,7 @@ HelpViewer::HelpViewer(QWidget* parent) : QWidget(parent, Qt::Window), browser_(
     resize(620, 720);
     auto* bar = new QToolBar;
     bar->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
-    const auto add = [&](const QString& text, const QString& picture, QKeySequence keys, const QString& sentence,
+    const auto add = [&](const QString& text, const QString& picture, const QKeySequence& keys, const QString& sentence,
                          auto slot) {
         QAction* action = bar->addAction(icon(picture), text, browser_, slot);
         action->setShortcut(keys);

@@ -62,8 +62,8 @@ std::string rest_of_the_way(const LessonFigures& is) {
 }
 
 std::string looked_at(const Bench& bench, const LessonFigures& is) {
-    const std::string head = said("{} is a wave of {}; from loudspeaker to microphone it fits {:.2f} times.",
-                                  hz_and_note(is.hz), metres(bench, is.speed / is.hz), is.whole_waves);
+    std::string head = said("{} is a wave of {}; from loudspeaker to microphone it fits {:.2f} times.",
+                            hz_and_note(is.hz), metres(bench, is.speed / is.hz), is.whole_waves);
     if (!is.loop_gain_db) return head;
     const std::string rest = rest_of_the_way(is);
     const char* step = is.misfit < 0.05  ? "It comes back in step: it feeds itself."
