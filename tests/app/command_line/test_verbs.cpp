@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QJsonDocument>
 #include <QJsonObject>
-#include <QProcess>
 #include <QTemporaryDir>
 #include <cmath>
 #include <sstream>
@@ -37,11 +36,7 @@ QString example(const char* name) {
 Ran run_program(const QStringList& arguments, const QString& output_to = {}) {
     QProcessEnvironment bare = QProcessEnvironment::systemEnvironment();
     for (const char* name : {"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"}) bare.remove(QLatin1StringView(name));
-    const test::Ended ended =
-        test::run_to_end(qEnvironmentVariable("HOWLMAP_PROGRAM"), arguments, 120, [&](QProcess& process) {
-            process.setProcessEnvironment(bare);
-            if (!output_to.isEmpty()) process.setStandardOutputFile(output_to);
-        });
+    const test::Ended ended = test::run_to_end(qEnvironmentVariable("HOWLMAP_PROGRAM"), arguments, bare, output_to);
     return {ended.status, QString::fromUtf8(ended.out), QString::fromUtf8(ended.err)};
 }
 

@@ -57,7 +57,7 @@ class TestCrash : public QObject {
 
   private Q_SLOTS:
     void init() {
-        if (!test::kMayStartPrograms) QSKIP("starts a program");
+        if (!test::kMayUseQProcess) QSKIP("starts a program");
         QDir(Autosave::folder()).removeRecursively();
     }
 

@@ -51,7 +51,7 @@ class TestDesktopHabits : public QObject {
 
   private Q_SLOTS:
     void anotherProcessHoldsTheShow() {
-        if (!test::kMayStartPrograms) QSKIP("starts a program");
+        if (!test::kMayUseQProcess) QSKIP("starts a program");
         if (!qEnvironmentVariableIsSet("HOWLMAP_DRIVE")) QSKIP("needs the program that holds it");
         put("held.howlmap", "held");
         QProcess holder;
@@ -75,7 +75,7 @@ class TestDesktopHabits : public QObject {
     /// Root may write everything: the test goes on as somebody else.
     void aWriteProtectedShowIsSavedUnderAnotherName() {
         if (::geteuid() == 0) {
-            if (!test::kMayStartPrograms) QSKIP("starts a program");
+            if (!test::kMayUseQProcess) QSKIP("starts a program");
             QTemporaryDir home;
             QVERIFY(::chmod(home.path().toUtf8().constData(), 0777) == 0);
             QProcess other;

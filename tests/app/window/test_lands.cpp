@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Other lands: feet where people measure in feet, decimal marks as people write them; files are the same everywhere.
 #include <QLocale>
-#include <QProcess>
 #include <QRegularExpression>
 #include <QTemporaryDir>
 
@@ -20,8 +19,7 @@ QByteArray said_in(const char* language, const QStringList& arguments, const QSt
     QProcessEnvironment world = QProcessEnvironment::systemEnvironment();
     world.insert(QStringLiteral("LC_ALL"), QLatin1StringView(language));
     world.insert(QStringLiteral("LANGUAGE"), QLatin1StringView(language));
-    const test::Ended program = test::run_to_end(qEnvironmentVariable("HOWLMAP_PROGRAM"), arguments, 120,
-                                                 [&](QProcess& process) { process.setProcessEnvironment(world); });
+    const test::Ended program = test::run_to_end(qEnvironmentVariable("HOWLMAP_PROGRAM"), arguments, world);
     if (program.status < 0) return {};
     if (file.isEmpty()) return program.out;
     QFile written(file);
