@@ -8,5 +8,5 @@ command -v run-clang-tidy-14 >/dev/null || { echo "tidy: clang-tidy 14 is missin
 
 cmake --preset release && cmake --build --preset release --target howlmap  # what Qt generates is read, too
 # Files of a room are compiled together, by a file that includes them: what it is warned of does not count.
-nice run-clang-tidy-14 -p build/release -quiet -header-filter='/(core|app)/' -checks='-bugprone-suspicious-include' \
+nice run-clang-tidy-14 -p build/release -quiet -header-filter='/(core|app)/[a-z_/]*[.](h|cpp)$' -checks='-bugprone-suspicious-include' \
   -extra-arg=-Wno-unknown-warning-option "${1:-/(core|app)/}"
