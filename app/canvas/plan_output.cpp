@@ -2,6 +2,7 @@
 #include "app/canvas/plan_output.h"
 
 #include <QClipboard>
+#include <QCloseEvent>
 #include <QFileInfo>
 #include <QGuiApplication>
 #include <QMimeData>
@@ -79,10 +80,21 @@ tl::expected<bool, Trouble> write_picture(const Show& show, const PlanDrawing& d
     return true;
 }
 
+/// Cancelled by its button, by Esc and by the hand that closes it, but not when the program closes all its windows.
+class WritingDialog : public QProgressDialog {
+  public:
+    using QProgressDialog::QProgressDialog;
+
+  protected:
+    void closeEvent(QCloseEvent* event) override {
+        event->spontaneous() ? QProgressDialog::closeEvent(event) : QDialog::closeEvent(event);
+    }
+};
+
 /// Comes up when writing takes longer than a moment, and goes with `writer`. Nothing counts how far packing is.
 void offer_to_cancel(PlanView& view, Worker* writer, const QString& file, const std::stop_source& stop) {
-    auto* dialog = new QProgressDialog(PlanView::tr("Writing the plan to %1…").arg(QFileInfo(file).fileName()),
-                                       PlanView::tr("Cancel"), 0, 0, &view);
+    auto* dialog = new WritingDialog(PlanView::tr("Writing the plan to %1…").arg(QFileInfo(file).fileName()),
+                                     PlanView::tr("Cancel"), 0, 0, &view);
     dialog->setObjectName(QStringLiteral("plan_writing"));
     dialog->setWindowTitle(PlanView::tr("Write the plan"));
     dialog->setMinimumDuration(kMomentMs);

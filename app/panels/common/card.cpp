@@ -13,7 +13,7 @@
 namespace howlmap::app {
 namespace {
 
-constexpr int kEdge = 8, kGap = 2, kMark = 4, kAsideGap = 12;
+constexpr int kEdge = 8, kGap = 2, kMark = 4, kAsideGap = 8;
 
 struct Lines {
     QFontMetrics large, small;
@@ -76,7 +76,7 @@ void CardDelegate::paint(QPainter* painter, const QStyleOptionViewItem& given, c
     const QRect words = lower.adjusted(0, 0, -lines.small.horizontalAdvance(drawn) - kEdge, 0);
     painter->drawText(words, Qt::AlignLeft | Qt::AlignVCenter,
                       lines.small.elidedText(index.data(kWords).toString(), Qt::ElideRight, words.width()));
-    draw_headline(*painter, upper.adjusted(0, 0, -lines.large.horizontalAdvance(counted) - kEdge, 0),
+    draw_headline(*painter, upper.adjusted(0, 0, -lines.large.horizontalAdvance(counted) - kEdge / 2, 0),
                   tabular(option.font), headline, index.data(kAside).toString());
     painter->restore();
 }

@@ -4,6 +4,7 @@
 #include <QClipboard>
 #include <QGuiApplication>
 #include <QImage>
+#include <QImageReader>
 #include <QLineEdit>
 #include <QMimeData>
 #include <QPrintPreviewWidget>
@@ -35,6 +36,7 @@ class TestOutput : public QObject {
     void the_dialog_asks_how_and_remembers();
     void another_kind_takes_its_own_ending();
     void writing_a_large_picture_can_be_cancelled();
+    void what_is_being_written_outlives_the_window();
 };
 
 void TestOutput::writes_what_the_ending_says() {
@@ -195,6 +197,21 @@ void TestOutput::writing_a_large_picture_can_be_cancelled() {
     QCOMPARE(said[1][0].toString(), QStringLiteral("%1 was not written").arg(file));
     QVERIFY(QDir(folder.path()).isEmpty());
     QTRY_VERIFY(!dialog);
+}
+
+void TestOutput::what_is_being_written_outlives_the_window() {
+    QTemporaryDir folder;
+    const QString file = folder.filePath(QStringLiteral("large.png"));
+    {
+        Stage_fixture f;
+        PlanFile large;
+        large.size = QSize(10000, 10000);
+        start_writing(f.view, file, large);
+        const auto* dialog = f.view.findChild<QProgressDialog*>(QStringLiteral("plan_writing"));
+        QTRY_VERIFY2_WITH_TIMEOUT(dialog->isVisible(), "written before the window could go", 20000);
+        QApplication::closeAllWindows();  // as when the program ends
+    }
+    QCOMPARE(QImageReader(file).size(), QSize(10000, 10000));
 }
 
 HOWLMAP_TEST(TestOutput)

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/app/canvas/virtual_screen.h"
-#include "tests/support/run_to_end.h"
 
 #include <QDir>
 #include <QElapsedTimer>
@@ -9,6 +8,8 @@
 #include <QtEndian>
 #include <QtTest>
 #include <algorithm>
+
+#include "tests/support/run_to_end.h"
 
 namespace howlmap::app {
 namespace {

@@ -95,7 +95,7 @@ void TestMemory::widgets_that_come_and_go_leave_nothing() {
     const long before = test::live_kib();
     show_and_forget(400);
     QVERIFY2(test::live_kib() - before < 200,
-             qPrintable(QString::number(test::live_kib() - before)));  // 2 MB with Fusion
+             qPrintable(QString::number(test::live_kib() - before)));  // 9 MB without it
 }
 
 HOWLMAP_TEST(TestMemory)

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/app/export/sheet/written_pages.h"
-#include "tests/support/run_to_end.h"
 
 #include <QFile>
 #include <QRectF>
@@ -8,6 +7,8 @@
 #include <QTest>
 #include <algorithm>
 #include <cmath>
+
+#include "tests/support/run_to_end.h"
 
 namespace howlmap::app::test {
 
